@@ -1,0 +1,12 @@
+module standingbeam
+
+go 1.26
+
+require (
+	github.com/andybalholm/brotli v1.2.8 // indirect
+	github.com/chromedp/cdproto v0.159.0 // indirect
+	github.com/chromedp/chromedp v0.23.0 // indirect
+	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
+	github.com/hack-pad/hackpadfs v0.2.4 // indirect
+	github.com/maxence-charriere/go-app/v10 v10.1.11 // indirect
+)
