@@ -1,0 +1,24 @@
+package plain
+
+import "standingbeam/calc/units"
+
+// WallThickness returns the least thickness of a bearing wall of plain
+// concrete whose shorter unsupported side, height or length, is side,
+//
+//	h ≥ max(5.5 in; side/24)
+//
+// and at least 7.5 in where the wall is an exterior basement or foundation
+// wall.
+//
+// Source: ACI 318-19, Table 14.3.1.1.
+func WallThickness(side units.Length, foundation bool) units.Length {
+	if foundation {
+		return aci.FoundationWall
+	}
+	return max(aci.PlainWall, side/24)
+}
+
+// FootingThickness returns the least thickness of a plain footing, 8 in.
+//
+// Source: ACI 318-19, 14.3.2.1.
+func FootingThickness() units.Length { return aci.PlainFooting }

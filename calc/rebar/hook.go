@@ -1,0 +1,74 @@
+package rebar
+
+import (
+	"math"
+
+	"standingbeam/calc/units"
+	"standingbeam/calc/working"
+)
+
+// Hook returns the length ldh over which a standard hook takes up the yield
+// strength of its bar in tension, from the critical section to the outside of
+// the bend,
+//
+//	ldh = max(fy ψe ψr ψo ψc/(55 λ √f'c) db^1.5; 8 db; 6 in)
+//
+// with fy and f'c in psi and db in inches. ψr is 1.0 for bars at least 6 db
+// apart, else 1.6; ψo is 1.0 for a side cover of at least 6 db, else 1.25; ψc
+// = f'c/15,000 + 0.6 below 6,000 psi, else 1.0. It is 0 when the strengths are
+// not positive.
+//
+// Source: ACI 318-19, 25.4.3.1, Table 25.4.3.2.
+func Hook(b Bar, s Setting, w *working.Chain) units.Length {
+	if !s.valid() || b.Diameter <= 0 {
+		return 0
+	}
+	fc, lambda, root := s.concrete()
+	psiR, psiO := 1.6, 1.25
+	if s.SpacingSixDb {
+		psiR = 1
+	}
+	if s.SideCoverSixDb {
+		psiO = 1
+	}
+	psiC := 1.0
+	if fc < 6000 {
+		psiC = fc/15000 + 0.6
+	}
+	db := b.Diameter.Inches()
+	raw := s.Fy.PSI() * psiR * psiO * psiC / (55 * root) * db * math.Sqrt(db)
+	ldh := max(raw, 8*db, 6)
+	if w.On() {
+		if fc < 6000 {
+			w.Add("ψc", "f'c/15000 + 0.6", units.Of(psiC, units.None), "25.4.3.2", working.T("f'c", s.Fc, units.Strength))
+		}
+		w.Add("ldh", "max(fy ψe ψr ψo ψc/(55 λ √f'c) db^1.5; 8 db; 6)", units.Of(ldh, units.Size), "25.4.3.1",
+			working.T("fy", s.Fy, units.Strength), working.Number("ψe", 1), working.Number("ψr", psiR),
+			working.Number("ψo", psiO), working.Number("ψc", psiC), working.Number("λ", lambda), rootTerm(fc),
+			working.T("db", b.Diameter, units.Size))
+	}
+	return units.Length(ldh)
+}
+
+// HookTail returns the straight extension of a standard 90° hook beyond its
+// bend, 12 db.
+//
+// Source: ACI 318-19, Table 25.3.1.
+func HookTail(b Bar) units.Length { return 12 * b.Diameter }
+
+// BendDiameter returns the least inside diameter of the bend of a standard
+// hook: 6 db up to No. 8, 8 db for No. 9 to No. 11.
+//
+// Source: ACI 318-19, Table 25.3.1.
+func BendDiameter(b Bar) units.Length {
+	if b.Number <= 8 {
+		return 6 * b.Diameter
+	}
+	return 8 * b.Diameter
+}
+
+// HookLeg returns the length of a standard 90° hook measured from the outside
+// of the straight bar to the end of the tail: tail, bend radius and bar.
+func HookLeg(b Bar) units.Length {
+	return HookTail(b) + BendDiameter(b)/2 + b.Diameter
+}
