@@ -2,72 +2,81 @@ package codes
 
 import "standingbeam/calc/units"
 
-// ACI holds the numbers of one edition of the concrete standard, inch-pound
-// units.
-type ACI struct {
-	Name string
-
-	PhiFlexure     float64 // tension-controlled, 21.2.2
-	PhiCompression float64 // compression-controlled without spirals, 21.2.2
-	PhiShear       float64 // shear and shear friction, 21.2.1
-	PhiBearing     float64 // 21.2.1
-	PhiPlain       float64 // plain concrete, every action, 21.2.1
-	PhiStability   float64 // on the critical load of a slender member, 6.6.4.5.2
-
-	ConcreteStrain float64      // εcu, 22.2.2.1
-	TensionStrain  float64      // above εty the section is tension-controlled, 21.2.2
-	SteelModulus   units.Stress // Es, 20.2.2.2
-	RootLimit      float64      // greatest √f'c, psi, 22.5.3.1 and 25.4.1.4
-
-	AxialCap         float64      // Pn,max / Po with ties, 22.4.2.1
-	FrictionFy       units.Stress // greatest fy in shear friction, 22.9.1.3
-	SecondOrderLimit float64      // greatest moment with slenderness / without, 6.2.5.3
-
-	PlainTension      float64      // Mn = 5 λ √f'c Sm, 14.5.2.1
-	PlainCompression  float64      // Mn = 0.85 f'c Sm, 14.5.2.1
-	PlainAxial        float64      // Pn = 0.60 f'c Ag (…), 14.5.3.1
-	PlainShear        float64      // Vn = 4/3 λ √f'c bw h, 14.5.5.1
-	PlainEccentricity float64      // least, of h, 14.4.2.1
-	PlainSoilLoss     units.Length // of h where cast against soil, 14.5.1.7
-	PlainFooting      units.Length // least thickness, 14.3.2.1
-	PlainWall         units.Length // least thickness of a bearing wall, 14.3.1.1
-	FoundationWall    units.Length // least thickness of an exterior foundation wall, 11.3.1.1, 14.3.1.1
-
-	RoughenedFriction float64 // μ of a joint roughened to 1/4 in, 22.9.4.2
-	AsCastFriction    float64 // μ of a joint as cast, 22.9.4.2
-}
-
 // ACI318_19 returns the numbers of ACI 318-19.
 func ACI318_19() ACI {
 	return ACI{
-		Name:           "ACI 318-19",
-		PhiFlexure:     0.90,
-		PhiCompression: 0.65,
-		PhiShear:       0.75,
-		PhiBearing:     0.65,
-		PhiPlain:       0.60,
-		PhiStability:   0.75,
+		Name: "ACI 318-19",
 
-		ConcreteStrain: 0.003,
-		TensionStrain:  0.003,
-		SteelModulus:   29000 * units.KSI,
-		RootLimit:      100,
+		PhiFlexure:     0.90, // 21.2.2
+		PhiCompression: 0.65, // 21.2.2
+		PhiShear:       0.75, // 21.2.1
+		PhiBearing:     0.65, // 21.2.1
+		PhiPlain:       0.60, // 21.2.1
+		PhiStability:   0.75, // 6.6.4.5.2
 
-		AxialCap:         0.80,
-		FrictionFy:       60 * units.KSI,
-		SecondOrderLimit: 1.4,
+		ConcreteStrain:   0.003,             // 22.2.2.1
+		TensionStrain:    0.003,             // 21.2.2
+		SteelModulus:     29000 * units.KSI, // 20.2.2.2
+		RootLimit:        100,               // 22.5.3.1, 25.4.1.4
+		AxialCap:         0.80,              // 22.4.2.1
+		SecondOrderLimit: 1.4,               // 6.2.5.3
 
-		PlainTension:      5,
-		PlainCompression:  0.85,
-		PlainAxial:        0.60,
-		PlainShear:        4.0 / 3,
-		PlainEccentricity: 0.10,
-		PlainSoilLoss:     2 * units.Inch,
-		PlainFooting:      8 * units.Inch,
-		PlainWall:         5.5 * units.Inch,
-		FoundationWall:    7.5 * units.Inch,
+		FrictionFy:        60 * units.KSI, // 22.9.1.3
+		RoughenedFriction: 1.0,            // 22.9.4.2
+		AsCastFriction:    0.6,            // 22.9.4.2
 
-		RoughenedFriction: 1.0,
-		AsCastFriction:    0.6,
+		PlainTension:      5,                // 14.5.2.1(a)
+		PlainCompression:  0.85,             // 14.5.2.1(b)
+		PlainAxial:        0.60,             // 14.5.3.1
+		PlainShear:        4.0 / 3,          // 14.5.5.1
+		PlainEccentricity: 0.10,             // 14.4.2.1
+		PlainSoilLoss:     2 * units.Inch,   // 14.5.1.7
+		PlainFooting:      8 * units.Inch,   // 14.3.2.1
+		PlainWall:         5.5 * units.Inch, // 14.3.1.1
+		PlainWallOf:       1.0 / 24,         // 14.3.1.1
+		FoundationWall:    7.5 * units.Inch, // 11.3.1.1, 14.3.1.1
+
+		Wall: WallLimits{
+			VerticalSmall:   0.0012,          // 11.6.1
+			Vertical:        0.0015,          // 11.6.1
+			HorizontalSmall: 0.0020,          // 11.6.1
+			Horizontal:      0.0025,          // 11.6.1
+			SmallBar:        5,               // 11.6.1
+			SmallFy:         60 * units.KSI,  // 11.6.1
+			Spacing:         18 * units.Inch, // 11.7.2.1, 11.7.3.1
+			SpacingOf:       3,               // 11.7.2.1, 11.7.3.1
+			OneLayer:        10 * units.Inch, // 11.7.2.3
+			Least:           4 * units.Inch,  // 11.3.1.1, with 11.5.3
+			LeastOf:         1.0 / 25,        // 11.3.1.1, with 11.5.3
+		},
+		Slab: SlabLimits{
+			Flexural:    0.0018,          // 7.6.1.1
+			Shrinkage:   0.0018,          // 24.4.3.2
+			Spacing:     18 * units.Inch, // 7.7.2.3, 24.4.3.3
+			FlexuralOf:  3,               // 7.7.2.3
+			ShrinkageOf: 5,               // 24.4.3.3
+		},
+		Cover: CoverLimits{
+			AgainstSoil:  3 * units.Inch,    // 20.5.1.3.1
+			ExposedSmall: 1.5 * units.Inch,  // 20.5.1.3.1
+			Exposed:      2 * units.Inch,    // 20.5.1.3.1
+			SmallBar:     5,                 // 20.5.1.3.1
+			Sheltered:    0.75 * units.Inch, // 20.5.1.3.1
+			Clear:        1 * units.Inch,    // 25.2.1
+			ClearStones:  4.0 / 3,           // 25.2.1
+		},
+		Bars: BarFactors{
+			Top:        1.3,             // 25.4.2.5
+			TopDepth:   12 * units.Inch, // 25.4.2.5
+			SmallSize:  0.8,             // 25.4.2.5
+			Grade80:    1.15,            // 25.4.2.5
+			Grade100:   1.3,             // 25.4.2.5
+			Least:      12 * units.Inch, // 25.4.2.1, 25.5.2.1
+			LapB:       1.3,             // 25.5.2.1
+			HookClose:  1.6,             // 25.4.3.2
+			HookThin:   1.25,            // 25.4.3.2
+			HookLeast:  6 * units.Inch,  // 25.4.3.1
+			HookLeastB: 8,               // 25.4.3.1
+		},
 	}
 }

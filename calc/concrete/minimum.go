@@ -18,16 +18,20 @@ func (m Minimum) Area(h units.Length) units.AreaPerLength {
 	return units.AreaPerLength(m.Ratio * max(0, h.Inches()))
 }
 
-// wallSpacing is the greatest spacing of bars in a wall cast in place,
-// min(3 h; 18 in), ACI 318-19, 11.7.2.1, 11.7.3.1; the same in 7.7.2.3.
+// spacing returns the greatest spacing, min(times h; limit).
+func spacing(h units.Length, times float64, limit units.Length) units.Length {
+	return max(0, min(units.Length(times)*h, limit))
+}
+
+// wallSpacing returns the greatest spacing of bars in a wall cast in place.
 func wallSpacing(h units.Length) units.Length {
-	return max(0, min(3*h, 18*units.Inch))
+	return spacing(h, aci.Wall.SpacingOf, aci.Wall.Spacing)
 }
 
 // small reports bars no larger than No. 5 with fy of at least 60,000 psi, the
 // row of Table 11.6.1 with the lower ratios.
 func small(b rebar.Bar, fy units.Stress) bool {
-	return b.Number <= 5 && fy >= 60*units.KSI
+	return b.Number <= aci.Wall.SmallBar && fy >= aci.Wall.SmallFy
 }
 
 // WallVerticalMinimum returns the least vertical steel of a wall: 0.0012 for
@@ -36,9 +40,9 @@ func small(b rebar.Bar, fy units.Stress) bool {
 //
 // Source: ACI 318-19, Table 11.6.1, 11.7.2.1.
 func WallVerticalMinimum(b rebar.Bar, fy units.Stress, h units.Length) Minimum {
-	ratio := 0.0015
+	ratio := aci.Wall.Vertical
 	if small(b, fy) {
-		ratio = 0.0012
+		ratio = aci.Wall.VerticalSmall
 	}
 	return Minimum{ratio, "11.6.1, 11.7.2.1", wallSpacing(h)}
 }
@@ -49,9 +53,9 @@ func WallVerticalMinimum(b rebar.Bar, fy units.Stress, h units.Length) Minimum {
 //
 // Source: ACI 318-19, Table 11.6.1, 11.7.3.1.
 func WallHorizontalMinimum(b rebar.Bar, fy units.Stress, h units.Length) Minimum {
-	ratio := 0.0025
+	ratio := aci.Wall.Horizontal
 	if small(b, fy) {
-		ratio = 0.0020
+		ratio = aci.Wall.HorizontalSmall
 	}
 	return Minimum{ratio, "11.6.1, 11.7.3.1", wallSpacing(h)}
 }
@@ -61,7 +65,7 @@ func WallHorizontalMinimum(b rebar.Bar, fy units.Stress, h units.Length) Minimum
 //
 // Source: ACI 318-19, 7.6.1.1, 7.7.2.3.
 func SlabMinimum(h units.Length) Minimum {
-	return Minimum{0.0018, "7.6.1.1, 7.7.2.3", wallSpacing(h)}
+	return Minimum{aci.Slab.Flexural, "7.6.1.1, 7.7.2.3", spacing(h, aci.Slab.FlexuralOf, aci.Slab.Spacing)}
 }
 
 // ShrinkageMinimum returns the least steel against shrinkage and temperature,
@@ -70,37 +74,5 @@ func SlabMinimum(h units.Length) Minimum {
 //
 // Source: ACI 318-19, 24.4.3.2, 24.4.3.3.
 func ShrinkageMinimum(h units.Length) Minimum {
-	return Minimum{0.0018, "24.4.3.2, 24.4.3.3", max(0, min(5*h, 18*units.Inch))}
-}
-
-// CrackSpacing returns the greatest spacing of the bars nearest a tension face
-// that keeps cracks small,
-//
-//	s = min(15 (40,000/fs) − 2.5 cc; 12 (40,000/fs))
-//
-// with the steel stress at service level fs in psi, for which 2/3 fy may be
-// taken, and the clear cover cc in inches. A stress below 1 psi is taken as
-// 1 psi.
-//
-// Source: ACI 318-19, Table 24.3.2.
-func CrackSpacing(fs units.Stress, cc units.Length) units.Length {
-	if !(fs >= 1) {
-		fs = 1
-	}
-	ratio := 40000 / fs.PSI()
-	return units.Length(max(0, min(15*ratio-2.5*cc.Inches(), 12*ratio)))
-}
-
-// WallThickness returns the least thickness of a reinforced bearing wall whose
-// shorter unsupported side, height or length, is side: max(4 in; side/25), and
-// at least 7.5 in where it is an exterior basement or foundation wall. It binds
-// only the simplified method of 11.5.3: a thinner wall may be shown by
-// analysis.
-//
-// Source: ACI 318-19, Table 11.3.1.1 and its footnote.
-func WallThickness(side units.Length, foundation bool) units.Length {
-	if foundation {
-		return aci.FoundationWall
-	}
-	return max(4*units.Inch, side/25)
+	return Minimum{aci.Slab.Shrinkage, "24.4.3.2, 24.4.3.3", spacing(h, aci.Slab.ShrinkageOf, aci.Slab.Spacing)}
 }

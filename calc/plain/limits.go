@@ -10,12 +10,14 @@ import "standingbeam/calc/units"
 // and at least 7.5 in where the wall is an exterior basement or foundation
 // wall.
 //
-// Source: ACI 318-19, Table 14.3.1.1.
+// Source: ACI 318-19, Table 14.3.1.1. That a foundation wall which bears obeys
+// both of its rows is judgement, on the safe side.
 func WallThickness(side units.Length, foundation bool) units.Length {
+	least := max(aci.PlainWall, units.Length(aci.PlainWallOf)*side)
 	if foundation {
-		return aci.FoundationWall
+		least = max(least, aci.FoundationWall)
 	}
-	return max(aci.PlainWall, side/24)
+	return least
 }
 
 // FootingThickness returns the least thickness of a plain footing, 8 in.

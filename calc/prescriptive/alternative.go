@@ -5,11 +5,11 @@ import (
 	"standingbeam/calc/units"
 )
 
-// Alternative is the same cell with bars of another size or grade. Grade is 40
-// or 60.
+// Alternative is the same cell with bars of another size or grade. Grade is the
+// yield strength, 40 or 60 ksi.
 type Alternative struct {
 	Bar     rebar.Bar
-	Grade   int
+	Grade   units.Stress
 	Spacing units.Length
 }
 
@@ -34,7 +34,7 @@ func Alternatives(c Cell) []Alternative {
 				return nil
 			}
 			b, _ := rebar.ByNumber(n)
-			list = append(list, Alternative{b, grade, spacing})
+			list = append(list, Alternative{b, units.Stress(grade) * units.KSI, spacing})
 		}
 	}
 	return list
@@ -48,8 +48,8 @@ func InSteel(c Cell, fy units.Stress) (Alternative, bool) {
 		return Alternative{}, false
 	}
 	if fy >= 60*units.KSI {
-		return Alternative{c.Bar, 60, c.Spacing}, true
+		return Alternative{c.Bar, 60 * units.KSI, c.Spacing}, true
 	}
 	spacing, ok := irc.Alternate(c.Bar.Number, c.Spacing, c.Bar.Number, 40)
-	return Alternative{c.Bar, 40, spacing}, ok
+	return Alternative{c.Bar, 40 * units.KSI, spacing}, ok
 }

@@ -28,13 +28,6 @@ type Setting struct {
 	Clear, Cover units.Length
 }
 
-// Factors of Table 25.4.2.5.
-const (
-	psiTop    = 1.3 // ψt
-	psiSmall  = 0.8 // ψs, No. 6 and smaller
-	minimumLd = 12  // in, 25.4.2.1(b)
-)
-
 // concrete returns f'c, λ and λ√f'c with √f'c ≤ 100 psi (25.4.1.4), in psi.
 func (s Setting) concrete() (fc, lambda, root float64) {
 	fc, lambda = s.Fc.PSI(), s.Lambda
@@ -52,7 +45,7 @@ func (s Setting) valid() bool {
 // psiT returns ψt, Table 25.4.2.5.
 func (s Setting) psiT() float64 {
 	if s.TopBar {
-		return psiTop
+		return aci.Bars.Top
 	}
 	return 1
 }
@@ -64,9 +57,9 @@ func (s Setting) psiG() float64 {
 	case s.Fy <= 60*units.KSI:
 		return 1
 	case s.Fy <= 80*units.KSI:
-		return 1.15
+		return aci.Bars.Grade80
 	}
-	return 1.3
+	return aci.Bars.Grade100
 }
 
 // divisor returns the number under fy in the table of 25.4.2.3: 25 and 20 in
@@ -111,7 +104,7 @@ func Development(b Bar, s Setting, w *working.Chain) units.Length {
 	if raw == 0 {
 		return 0
 	}
-	ld := max(raw, minimumLd)
+	ld := max(raw, aci.Bars.Least.Inches())
 	if w.On() {
 		recordStraight(w, b, s, raw)
 		w.Add("ld", "max(ldt; 12)", units.Of(ld, units.Size), "25.4.2.1", working.T("ldt", raw, units.Size))

@@ -22,11 +22,11 @@ func DevelopmentGeneral(b Bar, s Setting, cb, ktr units.Length, w *working.Chain
 	db := b.Diameter.Inches()
 	psiS := 1.0
 	if b.Number <= 6 {
-		psiS = psiSmall
+		psiS = aci.Bars.SmallSize
 	}
 	hold := min((cb+ktr).Inches()/db, 2.5)
 	raw := 3.0 / 40 * s.Fy.PSI() / root * s.psiT() * psiS * s.psiG() / hold * db
-	ld := max(raw, minimumLd)
+	ld := max(raw, aci.Bars.Least.Inches())
 	if w.On() {
 		w.Add("ldt", "3/40 fy/(λ √f'c) ψt ψe ψs ψg/min((cb + Ktr)/db; 2.5) db", units.Of(raw, units.Size), "25.4.2.4",
 			working.T("fy", s.Fy, units.Strength), working.Number("λ", lambda), rootTerm(fc),

@@ -24,7 +24,7 @@ func Hook(b Bar, s Setting, w *working.Chain) units.Length {
 		return 0
 	}
 	fc, lambda, root := s.concrete()
-	psiR, psiO := 1.6, 1.25
+	psiR, psiO := aci.Bars.HookClose, aci.Bars.HookThin
 	if s.SpacingSixDb {
 		psiR = 1
 	}
@@ -37,7 +37,7 @@ func Hook(b Bar, s Setting, w *working.Chain) units.Length {
 	}
 	db := b.Diameter.Inches()
 	raw := s.Fy.PSI() * psiR * psiO * psiC / (55 * root) * db * math.Sqrt(db)
-	ldh := max(raw, 8*db, 6)
+	ldh := max(raw, aci.Bars.HookLeastB*db, aci.Bars.HookLeast.Inches())
 	if w.On() {
 		if fc < 6000 {
 			w.Add("ψc", "f'c/15000 + 0.6", units.Of(psiC, units.None), "25.4.3.2", working.T("f'c", s.Fc, units.Strength))
@@ -48,27 +48,4 @@ func Hook(b Bar, s Setting, w *working.Chain) units.Length {
 			working.T("db", b.Diameter, units.Size))
 	}
 	return units.Length(ldh)
-}
-
-// HookTail returns the straight extension of a standard 90° hook beyond its
-// bend, 12 db.
-//
-// Source: ACI 318-19, Table 25.3.1.
-func HookTail(b Bar) units.Length { return 12 * b.Diameter }
-
-// BendDiameter returns the least inside diameter of the bend of a standard
-// hook: 6 db up to No. 8, 8 db for No. 9 to No. 11.
-//
-// Source: ACI 318-19, Table 25.3.1.
-func BendDiameter(b Bar) units.Length {
-	if b.Number <= 8 {
-		return 6 * b.Diameter
-	}
-	return 8 * b.Diameter
-}
-
-// HookLeg returns the length of a standard 90° hook measured from the outside
-// of the straight bar to the end of the tail: tail, bend radius and bar.
-func HookLeg(b Bar) units.Length {
-	return HookTail(b) + BendDiameter(b)/2 + b.Diameter
 }

@@ -15,7 +15,7 @@ func LapB(b Bar, s Setting, w *working.Chain) units.Length {
 	if raw == 0 {
 		return 0
 	}
-	lap := max(1.3*raw, minimumLd)
+	lap := max(aci.Bars.LapB*raw, aci.Bars.Least.Inches())
 	if w.On() {
 		recordStraight(w, b, s, raw)
 		w.Add("lst", "max(1.3 ldt; 12)", units.Of(lap, units.Size), "25.5.2.1", working.T("ldt", raw, units.Size))
