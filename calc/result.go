@@ -55,8 +55,9 @@ type Check struct {
 	Rulebook string // edition
 	Clause   string
 	Steps    []working.Step
-	Because  *Note // why it does not apply or is open; what is short
-	Needs    *Note // the missing answer
+	Bar      BarRole // the bars it asks about, "" = the wall
+	Because  *Note   // why it does not apply or is open; what is short
+	Needs    *Note   // the missing answer
 }
 
 // Ratio returns demand/capacity, and false when either is not known or the

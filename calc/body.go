@@ -1,0 +1,168 @@
+package calc
+
+import (
+	"standingbeam/calc/soil"
+	"standingbeam/calc/stability"
+	"standingbeam/calc/units"
+)
+
+// ground is what stands against the free body of wall and footing.
+type ground struct {
+	a, b      units.Length
+	state     soil.State
+	surcharge bool
+	onHeel    bool // the surcharge also stands on the heel: bearing only
+	low       float64
+	dead      units.ForcePerLength // dead load on the wall that is there for certain
+}
+
+// body builds the free body of wall and footing, at service loads, about the
+// toe's lower edge. The push acts on the vertical plane at the back of the
+// heel, down to the footing's bottom. Soil weight counts once, on the heel;
+// soil on the toe only where both sides are filled.
+func (w *wall) body(g ground) stability.Body {
+	f := w.Footing
+	tf, t := f.Thickness, w.Thickness
+	b := stability.Body{Width: f.Width, Friction: f.Friction}
+	pushes := w.pushes(g.state, g.a, g.b, -tf, g.surcharge, 0)
+	for _, p := range pushes {
+		force, height := thrust([]Push{p}, p.Side)
+		push := stability.Push{Name: pushName(p.Block), Force: force, Height: height + tf}
+		switch {
+		case p.Side == 'a':
+			b.Drive = append(b.Drive, push)
+		case g.low > 0:
+			b.Resist = append(b.Resist, push)
+		}
+	}
+	line := func(width, height units.Length, weight units.UnitWeight) units.ForcePerLength {
+		return units.ForcePerLength(width.Inches() * height.Inches() * float64(weight))
+	}
+	add := func(name string, force units.ForcePerLength, arm units.Length) {
+		if force > 0 {
+			b.Weights = append(b.Weights, stability.Weight{Name: name, Force: force, Arm: arm})
+		}
+	}
+	heel := w.heel()
+	add("stem", line(t, w.Height, concreteWeight), f.Toe+t/2)
+	add("footing", line(f.Width, tf, concreteWeight), f.Width/2)
+	add("heel soil", w.soilColumn(heel, g.a), f.Toe+t+heel/2)
+	if g.low > 0 && w.Condition == SoilBothSides {
+		add("toe soil", line(f.Toe, g.b, w.Soil.Weight), f.Toe/2)
+	}
+	add("dead load", g.dead, f.Toe+t/2-w.Axial.Eccentricity)
+	if g.onHeel {
+		q := float64(w.Surcharge.Dead + w.Surcharge.Live)
+		add("surcharge", units.ForcePerLength(q*heel.Inches()), f.Toe+t+heel/2)
+	}
+	w.addWater(&b, g.a)
+	w.addPassive(&b, g.b)
+	return b
+}
+
+// soilColumn is the weight of the soil over a width of footing, saturated
+// below standing water.
+func (w *wall) soilColumn(width, grade units.Length) units.ForcePerLength {
+	wet := units.Length(0)
+	if w.Water.Standing {
+		wet = min(w.Water.Level, grade)
+	}
+	per := float64(w.Soil.Weight)*float64(grade-wet) + float64(w.Soil.Saturated)*float64(wet)
+	return units.ForcePerLength(width.Inches() * per)
+}
+
+// addWater adds the uplift under the footing: full head at the heel, the head
+// of the footing's own thickness at the toe, linear between.
+func (w *wall) addWater(b *stability.Body, grade units.Length) {
+	if !w.Water.Standing || grade <= 0 {
+		return
+	}
+	f := w.Footing
+	head := min(w.Water.Level, grade)
+	even := float64(soil.WaterWeight) * f.Thickness.Inches() * f.Width.Inches()
+	slope := float64(soil.WaterWeight) * head.Inches() * f.Width.Inches() / 2
+	b.Uplift = append(b.Uplift,
+		stability.Weight{Name: "water under the footing", Force: units.ForcePerLength(even), Arm: f.Width / 2},
+		stability.Weight{Name: "head at the heel", Force: units.ForcePerLength(slope), Arm: f.Width * 2 / 3})
+}
+
+// passiveRate is the presumptive lateral bearing of the weakest class, 100 psf
+// per foot of depth (IBC 2021 Table 1806.2).
+const passiveRate = 100 * units.PCF
+
+// addPassive adds passive resistance before the footing where it is asked for,
+// never together with a slab in front.
+func (w *wall) addPassive(b *stability.Body, grade units.Length) {
+	f := w.Footing
+	if !f.Passive || w.Foot.Held != GroundOnly {
+		return
+	}
+	deep := (grade + f.Thickness).Inches()
+	shallow := max(0, (grade - f.PassiveFrom).Inches())
+	if deep > shallow {
+		b.Passive = units.ForcePerLength(float64(passiveRate) / 2 * (deep*deep - shallow*shallow))
+	}
+}
+
+func pushName(b soil.Block) string {
+	switch b.Cause {
+	case soil.Water:
+		return "water"
+	case soil.SurchargeDead, soil.SurchargeLive:
+		return "surcharge"
+	}
+	return "soil"
+}
+
+// stands answers the free body: stability with the surcharge off the heel, and
+// bearing the worse of the two ways.
+func (w *wall) stands(g ground, k *stability.Workings) stability.Result {
+	r := stability.Check(w.body(g), k)
+	if g.surcharge && w.Surcharge != (Surcharge{}) && w.heel() > 0 {
+		g.onHeel = true
+		with := stability.Check(w.body(g), nil)
+		if with.BearingMax > r.BearingMax {
+			r.BearingMax, r.BearingToe, r.BearingHeel = with.BearingMax, with.BearingToe, with.BearingHeel
+		}
+	}
+	return r
+}
+
+func stabilityOf(r stability.Result) *Stability {
+	return &Stability{Normal: r.Normal, Driving: r.Driving, Resisting: r.SlidingResistance,
+		Overturning: r.Overturning, Righting: r.Righting,
+		OverturningFactor: r.OverturningFactor, SlidingFactor: r.SlidingFactor,
+		Resultant: r.Resultant, Eccentricity: r.Eccentricity, Contact: r.Contact,
+		BearingToe: r.BearingToe, BearingHeel: r.BearingHeel, BearingMax: r.BearingMax,
+		Overturned: r.Overturned, MiddleThird: r.MiddleThird}
+}
+
+// checkStability asks for overturning, sliding, the resultant and bearing.
+func (w *wall) checkStability(st Stage, g ground) stability.Result {
+	k := &stability.Workings{Overturning: chain(), Sliding: chain(), Resultant: chain(), Bearing: chain()}
+	r := w.stands(g, k)
+	w.askFactor("overturning", st, r.OverturningFactor, "1807.2.3", steps(k.Overturning))
+	w.checkSliding(st, r, k)
+	limit := w.Footing.Width / 6
+	w.ask("resultant-in-middle-third", st, units.Of(absLength(r.Eccentricity), units.Size), units.Of(limit, units.Size),
+		"common practice, no source", service, compareOnly, steps(k.Resultant))
+	if r.Overturned {
+		w.failed("bearing", st, units.Pressure, "1806.2", note("resultant-outside"), by(w.ibc.Name), service)
+	} else {
+		w.ask("bearing", st, units.Of(r.BearingMax, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure),
+			"1806.2", by(w.ibc.Name), service, steps(k.Bearing))
+	}
+	return r
+}
+
+// checkSliding asks for sliding at 1.5. A slab in front, cast tight, takes
+// what friction lacks, 1.5 Ph − μN; it must exist before the fill.
+func (w *wall) checkSliding(st Stage, r stability.Result, k *stability.Workings) {
+	if w.Foot.Held == GroundOnly || st == BeforeSlab || r.SlidingFactor >= w.ibc.StabilityFactor {
+		w.askFactor("sliding", st, r.SlidingFactor, "1807.2.3", steps(k.Sliding))
+		return
+	}
+	w.askFactor("sliding", st, r.SlidingFactor, "1807.2.3", steps(k.Sliding), compareOnly, because(note("slab-takes-the-rest")))
+	need := units.ForcePerLength(w.ibc.StabilityFactor*float64(r.Driving) - float64(r.SlidingResistance))
+	w.checkSlabStrut(st, need)
+}

@@ -1,0 +1,51 @@
+package calc
+
+import (
+	"standingbeam/calc/soil"
+	"standingbeam/calc/units"
+)
+
+// answerBothFree designs a wall with soil on both sides and nothing at its
+// top: a cantilever under the difference of the two pressures.
+func (w *wall) answerBothFree() {
+	w.answerFree(ground{a: w.GradeA, b: w.GradeB, state: soil.Active, surcharge: true, low: w.lowFactor(), dead: w.Axial.Dead}, Finished)
+	w.fillingChart()
+	w.askLevels(true)
+}
+
+// fillingChart finds, for each level of the low side, how high the high side
+// may go while nothing holds the top: the moment at the joint follows h₁³ −
+// h₂³, so that one greatest difference would be unsafe.
+func (w *wall) fillingChart() {
+	if !w.Footing.Given {
+		return
+	}
+	fc := w.todayFc()
+	for low := units.Length(0); ; low += units.Foot {
+		if low > w.GradeB {
+			low = w.GradeB
+		}
+		high, governs := w.highest(low, w.GradeA, fc)
+		w.r.Chart = append(w.r.Chart, LevelPair{Low: low, High: high, Governs: governs})
+		if low >= w.GradeB {
+			return
+		}
+	}
+}
+
+// askLevels asks whether the final difference of levels stands while nothing
+// holds the top. It decides for a wall whose top stays free; a wall that the
+// floor will hold is filled on after the floor is on.
+func (w *wall) askLevels(decides bool) {
+	demand := units.Of(w.GradeA, units.Level)
+	if len(w.r.Chart) == 0 {
+		w.leaveOpen("level-difference", Filling, demand, "R404.1.7", note("needs-footing"), decidesIf(decides), by(w.r.Editions[Residential]))
+		return
+	}
+	last := w.r.Chart[len(w.r.Chart)-1]
+	opts := []option{decidesIf(decides), service}
+	if last.High < w.GradeA {
+		opts = append(opts, because(noteText("levels-governed", last.Governs)))
+	}
+	w.ask("level-difference", Filling, demand, units.Of(last.High, units.Level), "5.3.8", opts...)
+}

@@ -1,0 +1,45 @@
+package calc
+
+import "standingbeam/calc/units"
+
+// answerBraced designs a wall held at its top by the floor, with or without
+// soil on the other side.
+func (w *wall) answerBraced() {
+	st := w.heldState()
+	low := w.lowFactor()
+	couple, coupleU := w.axialCouple()
+	supports := w.heldSupports(w.Brace)
+	s, ok := w.analyse(Finished, w.pushes(st, w.GradeA, w.GradeB, 0, true, low), supports, couple, coupleU)
+	if !ok {
+		return
+	}
+	w.layout(w.Brace)
+	w.answerHeld(s, supports, nil, nil)
+	w.checkDowels(!w.r.Plain)
+	w.checkFloorEdge(s)
+	w.checkFoot(s)
+	w.checkJoint(Finished, s.Reactions[0].Factored, w.Foot.Held != SlabTight)
+	w.checkHorizontals()
+	w.checkDeflection(s)
+	w.checkStripBearing()
+	if w.Floor == FloorUnset && w.Soil.Basis != SoilFluid {
+		w.assume("floor-rigid")
+	}
+	if w.Condition == SoilBothSides {
+		w.fillingChart()
+		w.askLevels(false)
+	}
+}
+
+// layout records the geometry for the picture.
+func (w *wall) layout(brace units.Length) {
+	l := &w.r.Layout
+	l.Brace, l.FootLevel = brace, w.footLevel()
+	l.Friction = w.Footing.Friction
+	if w.Foot.Held != GroundOnly {
+		l.SlabBase, l.SlabThick = w.Foot.SlabBase, w.Foot.SlabThickness
+	}
+	if w.Footing.Given {
+		l.Toe, l.Heel = w.Footing.Toe, w.heel()
+	}
+}

@@ -1,0 +1,174 @@
+package calc
+
+import (
+	"standingbeam/calc/concrete"
+	"standingbeam/calc/soil"
+	"standingbeam/calc/units"
+	"standingbeam/calc/working"
+)
+
+// slabFc is the strength taken for a floor slab whose concrete was not asked
+// for: the least of IRC 2021 Table R402.2.
+const slabFc = 2500 * units.PSI
+
+// slabHolds reports whether standing water leaves the foot's slab on the
+// ground: a slab whose uplift exceeds 0.9 of its weight does not hold the foot.
+func (w *wall) slabHolds() bool {
+	if !w.Water.Standing {
+		return true
+	}
+	up := float64(soil.WaterWeight) * max(0, (w.Water.Level-w.Foot.SlabBase).Inches())
+	return up <= w.lf.DeadHelps*float64(concreteWeight)*w.Foot.SlabThickness.Inches()
+}
+
+// checkSlabStrut asks whether the slab at the foot takes the service force
+// need: bearing of its edge, φ 0.85 f'c (22.8), shared by the load factor.
+func (w *wall) checkSlabStrut(st Stage, need units.ForcePerLength) {
+	if !w.slabHolds() {
+		w.ask("foot-support", st, units.Of(need, units.LineForce), units.Quantity{Kind: units.LineForce}, "5.3.7", service, because(note("slab-floats")))
+		return
+	}
+	c := chain()
+	v := w.aci.PhiBearing * 0.85 * slabFc.PSI() * w.Foot.SlabThickness.Inches() / w.lf.Earth
+	capacity := units.Of(units.ForcePerLength(v), units.LineForce)
+	c.Add("Ra", "φ 0.85 f'c b t / 1.6", capacity, "22.8.3.2", number("φ", w.aci.PhiBearing),
+		term("f'c", slabFc, units.Strength), term("b", 12*units.Inch, units.Size), term("t", w.Foot.SlabThickness, units.Size))
+	w.ask("foot-support", st, units.Of(need, units.LineForce), capacity, "22.8.3.2", service, steps(c))
+	w.assume("slab-other-end")
+}
+
+// checkFoot asks what takes the foot's reaction of a wall held at its top: a
+// tight slab; else the joint, and the footing's friction at 1.5, with the
+// push on the footing's own depth added.
+func (w *wall) checkFoot(s *StageResult) {
+	foot := s.Reactions[0]
+	if w.Foot.Held != GroundOnly {
+		w.checkSlabStrut(s.Name, foot.Service)
+		return
+	}
+	if !w.Footing.Given {
+		w.leaveOpen("foot-support", s.Name, units.Of(foot.Service, units.LineForce), "1807.2.3", note("needs-footing"), service, by(w.ibc.Name))
+		return
+	}
+	drive, resist, ch := w.footSliding(s, foot.Service, w.Axial.Dead)
+	if drive <= 0 {
+		w.without("foot-support", s.Name, "1807.2.3", note("nothing-pushes"))
+		return
+	}
+	w.askFactor("foot-support", s.Name, float64(resist/drive), "1807.2.3", steps(ch))
+}
+
+// footSliding returns the service force that drives the footing toward B and
+// the friction that resists it. Soil weight on the heel counts once, the dead
+// load on the wall where it is there.
+func (w *wall) footSliding(s *StageResult, foot, dead units.ForcePerLength) (drive, resist units.ForcePerLength, ch *working.Chain) {
+	f := w.Footing
+	g := ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), surcharge: true, low: w.lowFactor(), dead: dead}
+	b := w.body(g)
+	var n units.ForcePerLength
+	for _, x := range b.Weights {
+		n += x.Force
+	}
+	for _, x := range b.Uplift {
+		n -= x.Force
+	}
+	drive = foot
+	for _, p := range b.Drive {
+		drive += p.Force
+	}
+	for _, p := range b.Resist {
+		drive -= p.Force
+	}
+	up := units.ForcePerLength(0)
+	for _, p := range s.Pushes {
+		t, _ := thrust([]Push{p}, p.Side)
+		if p.Side == 'b' {
+			t = -t
+			if w.LowSideMayGo {
+				t = 0
+			}
+		}
+		up += t
+	}
+	below := max(0, drive-foot-up)
+	drive = foot + below
+	resist = units.ForcePerLength(f.Friction*max(0, float64(n))) + b.Passive
+	ch = chain()
+	ch.Add("Ph", "Rf + Pf", units.Of(drive, units.LineForce), "", term("Rf", foot, units.LineForce), term("Pf", below, units.LineForce))
+	ch.Add("Fr", "μ N + Pp", units.Of(resist, units.LineForce), "", number("μ", f.Friction), term("N", n, units.LineForce), term("Pp", b.Passive, units.LineForce))
+	if drive > 0 {
+		ch.Add("FS", "Fr / Ph", units.Quantity{Base: float64(resist / drive)}, "", term("Fr", resist, units.LineForce), term("Ph", drive, units.LineForce))
+	}
+	return drive, resist, ch
+}
+
+// checkFloorEdge asks whether the floor's edge takes the service reaction at
+// the top: ratings of bolts and blocking are allowable values. Until its
+// capacity is known the check is open.
+func (w *wall) checkFloorEdge(s *StageResult) {
+	top := s.Reactions[len(s.Reactions)-1]
+	demand := units.Of(top.Service, units.LineForce)
+	if w.FloorEdge == 0 {
+		w.leaveOpen("floor-edge", s.Name, demand, "1604.4", note("needs-floor-edge", units.Of(top.Service, units.LineForce)), service, by(w.ibc.Name))
+		return
+	}
+	w.ask("floor-edge", s.Name, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name))
+}
+
+// checkJoint asks for shear friction at the footing joint where no tight slab
+// takes the foot's push, with dowels at their developed strength.
+func (w *wall) checkJoint(st Stage, v units.ForcePerLength, decides bool) {
+	if w.Foot.Held == SlabTight && st == Finished && w.Condition != FreeTop {
+		w.without("joint-shear-friction", st, "22.9.4", note("slab-takes-the-foot"))
+		return
+	}
+	if !w.Footing.Given {
+		w.leaveOpen("joint-shear-friction", st, units.Of(v, units.LineForce), "22.9.4", note("needs-footing"), decidesIf(decides))
+		return
+	}
+	c := chain()
+	w.ask("joint-shear-friction", st, units.Of(v, units.LineForce), units.Of(w.jointShear(w.Material.Fc, c), units.LineForce), "22.9.4", steps(c), decidesIf(decides))
+}
+
+// checkDeflection asks for the service deflection with the long-term part,
+// against L/240, the basis of the residential tables (IRC 2021 Table
+// R404.1.2(8), footnote).
+func (w *wall) checkDeflection(s *StageResult) {
+	_, d := s.Service.MaxDeflection()
+	d = absLength(d)
+	c := chain()
+	m := s.Moments
+	ig := w.section(barSet{}, FaceB).GrossInertia()
+	ie := ig
+	if !w.vert.none() && len(m) > 0 {
+		ie = w.section(w.bestSet(m[0].TensionFace), m[0].TensionFace).EffectiveInertia(m[0].Service)
+	}
+	factor := 1 + concrete.LongTermFactor(60)
+	total := units.Length(d.Inches() * ig / ie * factor)
+	c.Add("Δ", "Δg Ig / Ie (1 + λΔ)", units.Of(total, units.Deflection), "24.2.3.5, 24.2.4.1",
+		term("Δg", d, units.Deflection), term("Ig", units.Length(ig), units.Inertia), term("Ie", units.Length(ie), units.Inertia), number("λΔ", factor-1))
+	span := w.Brace - w.footLevel()
+	if len(s.Reactions) < 2 {
+		w.ask("deflection", s.Name, units.Of(total, units.Deflection), units.Of(w.Height/120, units.Deflection), "24.2", service, compareOnly, steps(c))
+		return
+	}
+	w.ask("deflection", s.Name, units.Of(total, units.Deflection), units.Of(span/240, units.Deflection), "24.2", service, steps(c))
+}
+
+// checkStripBearing asks for the bearing of a braced wall's footing at service
+// loads. The wall, held at top and foot, keeps the footing level: the pressure
+// is taken as even.
+func (w *wall) checkStripBearing() {
+	if !w.Footing.Given {
+		return
+	}
+	b := w.body(ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), low: 1, dead: w.Axial.Dead + w.Axial.Live})
+	var n units.ForcePerLength
+	for _, x := range b.Weights {
+		n += x.Force
+	}
+	q := units.Stress(float64(n) / w.Footing.Width.Inches())
+	c := chain()
+	c.Add("q", "N / B", units.Of(q, units.Pressure), "", term("N", n, units.LineForce), term("B", w.Footing.Width, units.Level))
+	w.ask("bearing", Finished, units.Of(q, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure), "1806.2", by(w.ibc.Name), service, steps(c))
+}

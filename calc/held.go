@@ -1,0 +1,112 @@
+package calc
+
+import (
+	"standingbeam/calc/statics"
+	"standingbeam/calc/units"
+)
+
+// needsOf reads the moments and shears that one stage asks of the wall held at
+// its top. pu is the axial load that helps for certain.
+func (w *wall) needsOf(s *StageResult, pu units.ForcePerLength) (ms []momentNeed, vs []shearNeed) {
+	for _, p := range s.Moments {
+		if p.Factored <= 1e-9 {
+			continue
+		}
+		joint := p.At == 0 && w.Foot.Fixed
+		ms = append(ms, momentNeed{stage: s.Name, face: p.TensionFace, m: p.Factored, at: p.At, pu: pu, joint: joint})
+	}
+	main := FaceB
+	if len(ms) > 0 {
+		main = ms[0].face
+	}
+	v := s.Shears[0]
+	vs = append(vs, shearNeed{stage: s.Name, face: main, v: v.Factored, at: v.At})
+	return ms, vs
+}
+
+// shearAtD moves a reinforced wall's shear need at the foot to d from it,
+// where a tight slab presses on the foot (7.4.3.2, read so by judgement). The
+// greatest shear elsewhere is kept.
+func (w *wall) shearAtD(s *StageResult, vs []shearNeed) []shearNeed {
+	foot := w.footLevel()
+	if w.Foot.Held == GroundOnly || len(vs) == 0 || w.vert.none() {
+		return vs
+	}
+	d := w.depth(w.vert, vs[0].face)
+	_, v := s.Factored.Shear(foot + d)
+	below, _ := s.Factored.Shear(foot)
+	top, _ := s.Factored.Shear(w.Brace)
+	n := vs[0]
+	n.v, n.at = absForce(v), foot+d
+	for _, o := range []struct {
+		v units.ForcePerLength
+		y units.Length
+	}{{absForce(below), foot}, {absForce(top), w.Brace}} {
+		if o.v > n.v {
+			n.v, n.at = o.v, o.y
+		}
+	}
+	return []shearNeed{n}
+}
+
+// answerHeld designs a wall held at its top, in stage st with the supports and
+// pushes given: plain where chapter 14 carries it, else reinforced. extra are
+// the needs of other stages that the same bars must cover.
+func (w *wall) answerHeld(s *StageResult, supports []statics.Support, extraM []momentNeed, extraV []shearNeed) {
+	pu := units.ForcePerLength(w.lf.DeadHelps * float64(w.Axial.Dead))
+	ms, vs := w.needsOf(s, pu)
+	if pu > 0 {
+		ms, vs = w.fillingNeeds(s, supports, ms, vs)
+	}
+	w.brackets(&ms)
+	held := len(extraM) == 0
+	first := len(w.r.Checks)
+	plainOK := w.checkPlain(ms, vs) && held && !w.Foot.Fixed
+	w.plainOK = plainOK
+	all, allV := append(ms, extraM...), append(vs, extraV...)
+	fixedPlain := w.Vertical.Fixed && !w.meetsMinimum(w.wallRule) && plainOK
+	asPlain := plainOK && (!w.Vertical.Fixed || fixedPlain)
+	for i := first; i < len(w.r.Checks); i++ {
+		w.r.Checks[i].Decides = asPlain
+	}
+	w.r.Plain = asPlain
+	if plainOK && !w.Vertical.Fixed {
+		w.setDowels()
+		return
+	}
+	all = w.magnified(all)
+	w.pickVerticals(all, allV, w.wallRule)
+	w.setDowels()
+	rv := append(w.shearAtD(s, vs), extraV...)
+	w.checkReinforced(all, rv, w.wallRule, !asPlain)
+}
+
+// meetsMinimum reports whether the person's verticals reach the rule's
+// minimum; below it the wall counts as plain.
+func (w *wall) meetsMinimum(rule barRule) bool {
+	set := w.personsBars(FaceB)
+	return set.area() >= units.AreaPerLength(rule(set.bar).Ratio*w.Thickness.Inches())*(1-1e-9) || w.FourThirds
+}
+
+// fillingNeeds adds the stage in which the wall is filled and braced but
+// carries no house yet: the axial load helps in the finished stage only.
+func (w *wall) fillingNeeds(s *StageResult, supports []statics.Support, ms []momentNeed, vs []shearNeed) ([]momentNeed, []shearNeed) {
+	pushes := s.Pushes
+	fill, ok := w.analyse(Filling, pushes, supports, 0, 0)
+	if !ok {
+		return ms, vs
+	}
+	fm, fv := w.needsOf(fill, 0)
+	return append(ms, fm...), append(vs, fv...)
+}
+
+// brackets adds the moment of an axial load that stands toward B: it bends the
+// wall at the brace with tension on A.
+func (w *wall) brackets(ms *[]momentNeed) {
+	e := w.Axial.Eccentricity
+	if e <= 0 {
+		return
+	}
+	p := w.lf.Dead*float64(w.Axial.Dead) + w.lf.Live*float64(w.Axial.Live)
+	*ms = append(*ms, momentNeed{stage: Finished, face: FaceA, m: units.MomentPerLength(p * e.Inches()), at: w.Brace})
+}

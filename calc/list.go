@@ -1,0 +1,131 @@
+package calc
+
+import (
+	"math"
+
+	"standingbeam/calc/rebar"
+	"standingbeam/calc/units"
+)
+
+// checkDowels asks for the lap of dowels and verticals and for the hook in the
+// footing. A free wall's hook must be whole; elsewhere a short hook lowers the
+// dowels' strength, which the other checks carry.
+func (w *wall) checkDowels(decides bool) {
+	d := w.dowel
+	if d.absent {
+		w.without("dowel-lap", Finished, "25.5.2", note("no-dowels"))
+		w.without("dowel-hook", Finished, "25.4.3", note("no-dowels"))
+		return
+	}
+	s := w.setting(d.barSet, w.Material.Fc)
+	c := chain()
+	rebar.LapB(d.bar, s, c)
+	if w.vert.none() {
+		w.without("dowel-lap", Finished, "25.5.2", note("nothing-to-lap"))
+	} else {
+		w.ask("dowel-lap", Finished, units.Of(d.lap, units.Size), units.Of(d.up, units.Size), "25.5.2.1", steps(c), decidesIf(decides))
+	}
+	if !w.Footing.Given {
+		w.leaveOpen("dowel-hook", Finished, units.Of(d.ldh, units.Size), "25.4.3", note("needs-footing"), decidesIf(w.freeStem()))
+		return
+	}
+	hc := chain()
+	rebar.Hook(d.bar, s, hc)
+	must := w.freeStem() || w.Foot.Fixed || (w.Condition == TiedToSlab && w.Tie.Before == StandsAlone)
+	w.ask("dowel-hook", Finished, units.Of(d.ldh, units.Size), units.Of(d.down, units.Size), "25.4.3.1", steps(hc), decidesIf(must && decides))
+	if w.vert.none() {
+		return
+	}
+	need := w.wallRule(d.bar).Ratio * w.Thickness.Inches()
+	w.ask("dowel-steel", Finished, units.Of(units.AreaPerLength(need), units.SteelArea), units.Of(d.area(), units.SteelArea), "16.3.4.2", decidesIf(decides))
+}
+
+// listBars lists every set of bars that is to be placed.
+func (w *wall) listBars() {
+	var bars []Bar
+	for _, set := range []barSet{w.vert, w.vertA} {
+		if !set.none() {
+			bars = append(bars, w.verticalBar(set, w.roleOf(set)))
+		}
+	}
+	bars = append(bars, w.horizontalBars()...)
+	if d := w.dowel; !d.absent && d.bar.Number != 0 {
+		bars = append(bars, w.dowelBar())
+	}
+	bars = append(bars, w.r.Bars...)
+	if w.Footing.Given {
+		bars = append(bars, w.alongFooting())
+	}
+	w.r.Bars = bars
+}
+
+func (w *wall) verticalBar(b barSet, role BarRole) Bar {
+	out := Bar{Role: role, Direction: "vertical", Face: b.face, Size: b.bar.Number, Spacing: b.spacing,
+		Depth: w.depth(b, b.face), Fixed: b.fixed, Rulebook: w.aci.Name, Clause: "11.6.1"}
+	if b.face == Centre {
+		out.Cover = w.Thickness/2 - b.bar.Diameter/2
+	} else {
+		out.Cover = w.Thickness - w.depth(b, b.face) - b.bar.Diameter/2
+	}
+	if !w.dowel.absent && w.Footing.Given {
+		out.Lap = units.Length(math.Ceil(w.dowel.lap.Inches() - 1e-9))
+	}
+	if w.r.Governs == Residential && !b.fixed {
+		out.Rulebook, out.Clause = w.r.Editions[Residential], w.r.Table.Name
+	}
+	if w.freeStem() {
+		out.Clause = "7.6.1.1"
+	}
+	return out
+}
+
+func (w *wall) dowelBar() Bar {
+	d := w.dowel
+	b := Bar{Role: DowelBar, Direction: "vertical", Face: d.face, Size: d.bar.Number, Spacing: d.spacing, Up: d.up, Down: d.down,
+		HookAvail: d.down, Hook: rebar.HookTail(d.bar), Depth: w.depth(d.barSet, d.face), Fixed: d.fixed, Rulebook: w.aci.Name, Clause: "16.3.4.2"}
+	if w.vert.none() {
+		b.Rulebook, b.Clause = w.r.Editions[Residential], "R404.1.3.3.7.8"
+	} else if w.r.Governs == Residential && !d.fixed {
+		b.Rulebook, b.Clause = "common practice, no source", ""
+	}
+	return b
+}
+
+// horizontalBars lists the horizontals by the rulebook that governs, and the
+// pair that the trade sets at the top (common practice, no source).
+func (w *wall) horizontalBars() []Bar {
+	pair := Bar{Role: TopBar, Direction: "horizontal", Face: Centre, Size: 4, Count: 2, Levels: []units.Length{w.Height - 3*units.Inch},
+		Rulebook: "common practice, no source"}
+	if (w.r.Governs == Residential || w.r.Plain) && !w.Horizontal.Fixed {
+		return []Bar{w.tableHorizontals(), pair}
+	}
+	bar, s := w.pickHorizontals()
+	min := w.horizontalRule(bar)
+	h := Bar{Role: HorizontalBar, Direction: "horizontal", Face: w.vert.face, Size: bar.Number, Spacing: s, Fixed: w.Horizontal.Fixed,
+		Rulebook: w.aci.Name, Clause: min.Clause}
+	if h.Face == FaceUnset {
+		h.Face = Centre
+	}
+	setting := rebar.Setting{Fc: w.Material.Fc, Fy: w.Material.Fy, Lambda: 1, Favorable: true, TopBar: true}
+	h.Lap = units.Length(math.Ceil(rebar.LapB(bar, setting, nil).Inches() - 1e-9))
+	return []Bar{h, pair}
+}
+
+// alongFooting lists the bars along the footing: where it has bars across,
+// shrinkage steel 0.0018 Ag (24.4.3.2); else the two that the trade sets
+// (common practice, no source).
+func (w *wall) alongFooting() Bar {
+	f := w.Footing
+	b := Bar{Role: FootingBar, Direction: "along the footing", Size: 4, Count: 2, Cover: footingCover, Rulebook: "common practice, no source"}
+	if f.Thickness >= 12*units.Inch || w.Thickness >= 10*units.Inch {
+		b.Size = 5
+	}
+	for _, x := range w.r.Bars {
+		if x.Role == ToeBar || x.Role == HeelBar {
+			bar, _ := rebar.ByNumber(b.Size)
+			n := int(math.Ceil(0.0018*f.Width.Inches()*f.Thickness.Inches()/float64(bar.Area) - 1e-9))
+			b.Count, b.Rulebook, b.Clause = max(2, n), w.aci.Name, "24.4.3.2"
+		}
+	}
+	return b
+}

@@ -1,0 +1,182 @@
+package calc
+
+import (
+	"standingbeam/calc/concrete"
+	"standingbeam/calc/rebar"
+	"standingbeam/calc/units"
+)
+
+// pickVerticals sets the layers of verticals: the person's, else one layer on
+// the face that is asked most, and a second one where the other face is not
+// carried by the first where it lies.
+func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barRule) {
+	if w.Vertical.Fixed {
+		w.vert = w.personsBars(w.mainFace(moments))
+		return
+	}
+	main := w.mainFace(moments)
+	w.vert, _ = w.choose(main, most(moments, main), mostShear(shears, main), rule, w.roomFor(moments, main))
+	other := FaceA
+	if main == FaceA {
+		other = FaceB
+	}
+	if m := most(moments, other); m > w.capacity(other, 0, nil) || mostShear(shears, other) > w.shearCapacity(other) {
+		w.vertA, _ = w.choose(other, m, mostShear(shears, other), rule, w.roomFor(moments, other))
+	}
+}
+
+// roomFor is the embedment that the hooks of the layer on face f have; zero
+// where no bending passes the joint on that face.
+func (w *wall) roomFor(moments []momentNeed, f Face) units.Length {
+	for _, n := range moments {
+		if n.face == f && n.joint {
+			return w.hookRoom()
+		}
+	}
+	return 0
+}
+
+func (w *wall) personsBars(main Face) barSet {
+	v := w.Vertical
+	bar, _ := rebar.ByNumber(v.Size)
+	set := barSet{bar: bar, spacing: v.Spacing, face: v.Face, d: v.Depth, fixed: true}
+	if set.face == FaceUnset {
+		set.face = main
+	}
+	return set
+}
+
+func (w *wall) mainFace(moments []momentNeed) Face {
+	if most(moments, FaceA) > most(moments, FaceB) {
+		return FaceA
+	}
+	return FaceB
+}
+
+func most(all []momentNeed, f Face) (m units.MomentPerLength) {
+	for _, n := range all {
+		if n.face == f {
+			m = max(m, n.m)
+		}
+	}
+	return m
+}
+
+func mostShear(all []shearNeed, f Face) (v units.ForcePerLength) {
+	for _, n := range all {
+		if n.face == f {
+			v = max(v, n.v)
+		}
+	}
+	return v
+}
+
+func (w *wall) shearCapacity(f Face) units.ForcePerLength {
+	set := w.bestSet(f)
+	if set.none() {
+		return 0
+	}
+	return w.section(set, f).Shear(0, true, nil)
+}
+
+// checkReinforced asks for bending, shear, steel and spacing of the wall with
+// its verticals, chapters 7, 11 and 22. decides tells whether the wall is
+// answered as reinforced.
+func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule barRule, decides bool) {
+	if w.vert.none() {
+		return
+	}
+	for _, n := range moments {
+		w.checkFlexure(n, decides)
+	}
+	for _, n := range shears {
+		c := chain()
+		set := w.bestSet(n.face)
+		w.ask("shear", n.stage, units.Of(n.v, units.LineForce), units.Of(w.section(set, n.face).Shear(0, true, c), units.LineForce),
+			"22.5.5.1", at(n.at), steps(c), decidesIf(decides))
+	}
+	w.checkLayer(w.vert, rule, moments, decides)
+	if !w.vertA.none() {
+		w.checkLayer(w.vertA, rule, moments, decides)
+	}
+}
+
+// checkFlexure asks for one moment. At the footing joint only the dowels pass.
+func (w *wall) checkFlexure(n momentNeed, decides bool) {
+	c := chain()
+	clause := "22.3"
+	capacity := w.capacity(n.face, n.pu, c)
+	if n.joint {
+		jc := chain()
+		if joint := w.jointMoment(n.face, w.Material.Fc, jc); joint < capacity*(1-1e-9) {
+			capacity, c, clause = joint, jc, "22.3; 25.4"
+		}
+	}
+	check := w.ask("flexure", n.stage, units.Of(n.m, units.LineMoment), units.Of(capacity, units.LineMoment), clause, at(n.at), steps(c), decidesIf(decides))
+	sec := w.section(w.bestSet(n.face), n.face)
+	if !sec.Flexure(nil).TensionControlled && n.pu == 0 {
+		check.State = Fails
+		reason := note("not-tension-controlled")
+		check.Because = &reason
+	}
+}
+
+// magnified returns the needs with the second-order moment of the axial load,
+// ACI 318-19 6.6.4 with k = 1.
+func (w *wall) magnified(ms []momentNeed) []momentNeed {
+	pu := units.ForcePerLength(max(w.lf.DeadOnly*float64(w.Axial.Dead), w.lf.Dead*float64(w.Axial.Dead)+w.lf.Live*float64(w.Axial.Live)))
+	if pu <= 0 {
+		return ms
+	}
+	out := append([]momentNeed(nil), ms...)
+	for i := range out {
+		m, ok := concrete.MagnifiedMoment(out[i].m, pu, w.Material.Fc, w.Thickness, w.Brace, 1, nil)
+		if !ok {
+			w.engineer("too-slender")
+			return out
+		}
+		out[i].m = max(out[i].m, m)
+	}
+	return out
+}
+
+// roleOf names a layer of verticals: a second set on the soil side of a wall
+// held at its top stands there for a stage or for the moment at a bracket.
+func (w *wall) roleOf(set barSet) BarRole {
+	if set.face == FaceA && !w.freeStem() && !w.vertA.none() {
+		return SoilVerticalBar
+	}
+	return VerticalBar
+}
+
+// checkLayer asks for minimum steel and spacing of one layer.
+func (w *wall) checkLayer(set barSet, rule barRule, moments []momentNeed, decides bool) {
+	min := rule(set.bar)
+	need := units.AreaPerLength(min.Ratio * w.Thickness.Inches())
+	opts := []option{decidesIf(decides), of(w.roleOf(set))}
+	if w.FourThirds && set.area() < need && w.enough(moments, 4.0/3) && w.Condition != FreeTop {
+		w.without("minimum-vertical", Finished, min.Clause, note("four-thirds-chosen"))
+	} else {
+		c := chain()
+		c.Add("As,min", "ρ h", units.Of(need, units.SteelArea), min.Clause, number("ρ", min.Ratio), term("h", w.Thickness, units.Size))
+		w.ask("minimum-vertical", Finished, units.Of(need, units.SteelArea), units.Of(set.area(), units.SteelArea), min.Clause, append(opts, steps(c))...)
+	}
+	w.ask("bar-spacing", Finished, units.Of(set.spacing, units.Size), units.Of(min.MaxSpacing, units.Size), w.spacingClause(rule, set), opts...)
+}
+
+func (w *wall) spacingClause(rule barRule, set barSet) string {
+	if rule(set.bar).Clause == w.wallRule(set.bar).Clause {
+		return "11.7.2.1"
+	}
+	return "7.7.2.3"
+}
+
+// enough reports whether the verticals carry factor times every need.
+func (w *wall) enough(moments []momentNeed, factor float64) bool {
+	for _, n := range moments {
+		if units.MomentPerLength(factor)*n.m > w.capacity(n.face, n.pu, nil) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,190 @@
+package calc
+
+import (
+	"standingbeam/calc/prescriptive"
+	"standingbeam/calc/rebar"
+	"standingbeam/calc/soil"
+	"standingbeam/calc/units"
+)
+
+// tableColumn is the residential column for the soil: a class's by IRC 2021
+// Table R405.1, a given equivalent fluid as it is, 60 for an unknown soil.
+func (w *wall) tableColumn() (units.UnitWeight, bool) {
+	switch w.Soil.Basis {
+	case SoilClass:
+		c, ok := soil.TableColumn(w.Soil.Class)
+		return c, ok
+	case SoilFluid:
+		return w.Soil.Fluid, true
+	case SoilUnknown:
+		return 60 * units.PCF, true
+	}
+	return 0, false
+}
+
+// tableFill is the unbalanced fill for the table: the ground on side A, and
+// the top of a slab that lies on it.
+func (w *wall) tableFill() units.Length {
+	return w.GradeA + units.Length(float64(w.Surcharge.Dead)/float64(concreteWeight))
+}
+
+// tableAnswer asks the residential tables, with every reason why the wall is
+// outside them.
+func (w *wall) tableAnswer() {
+	column, listed := w.tableColumn()
+	q := prescriptive.Query{Thickness: w.Thickness, Height: w.Height, Fill: w.tableFill(), Fluid: column,
+		Fc: w.Material.Fc, Fy: w.Material.Fy, Centred: w.Vertical.Fixed && w.Vertical.Face == Centre}
+	t := &w.r.Table
+	t.Name = w.r.Editions[Residential] + " R404.1.2(8)"
+	if q.Centred {
+		t.Name = w.r.Editions[Residential] + " R404.1.2(3)"
+	}
+	add := func(id string, args ...units.Quantity) { t.Reasons = append(t.Reasons, note(id, args...)) }
+	w.tableConditions(add, listed)
+	for _, r := range prescriptive.Outside(q) {
+		add("table-"+r.ID, r.Limit)
+	}
+	cell := prescriptive.Lookup(q)
+	if cell.Found && cell.Design {
+		add("table-design-required")
+	}
+	if cell.Found {
+		t.Row, t.FillRow = units.Length(cell.HeightRow)*units.Foot, units.Length(cell.FillRow)*units.Foot
+		t.Column = units.UnitWeight(cell.Column) * units.PCF
+		t.Plain, t.Size, t.Spacing, t.Footnote = cell.None, cell.Bar.Number, cell.Spacing, cell.Note
+		for _, a := range prescriptive.Alternatives(cell) {
+			t.Others = append(t.Others, Alternative{Size: a.Bar.Number, Fy: a.Grade, Spacing: a.Spacing})
+		}
+	}
+	t.Inside = cell.Found && len(t.Reasons) == 0
+}
+
+// tableConditions adds the reasons that lie outside the table's own rows.
+func (w *wall) tableConditions(add func(string, ...units.Quantity), listed bool) {
+	if w.Condition != BracedTop {
+		add("table-not-this-condition")
+	}
+	if !listed {
+		add("table-soil-not-listed")
+	}
+	if w.Water.Standing {
+		add("table-water")
+	}
+	if w.Surcharge.Live > 0 {
+		add("table-surcharge")
+	}
+	if w.Condition == BracedTop && w.Foot.Held == GroundOnly && w.GradeA > 4*units.Foot {
+		add("table-foot-not-held", units.Of(4*units.Foot, units.Level))
+	}
+	if w.highSeismic() && (w.Height > 8*units.Foot || w.GradeA > 4*units.Foot || w.Material.Fc < 3000*units.PSI || w.Material.Fy < 60*units.KSI) {
+		add("table-seismic")
+	}
+	axial := float64(w.Axial.Dead + w.Axial.Live)
+	if limit := 1.2 * w.Thickness.Inches() * w.Material.Fc.PSI() / 12; axial > limit { // IBC 2021 1807.1.6.2
+		add("table-axial", units.Of(units.ForcePerLength(limit), units.LineForce))
+	}
+	if w.Soil.Swells == Unanswered && w.Soil.Basis == SoilUnknown {
+		add("table-swelling-unanswered")
+	}
+}
+
+// chooseRulebook decides which rulebook gives the headline: the person's
+// choice, else the tables where the wall is inside them.
+func (w *wall) chooseRulebook() {
+	g := w.Rulebook
+	if g == RulebookUnset {
+		g = Engineered
+		if w.r.Table.Inside {
+			g = Residential
+		}
+	}
+	w.r.Governs = g
+	w.compareTable(g)
+	if g != Residential {
+		return
+	}
+	w.r.Compare, w.r.ComparePlain = nil, w.r.Plain
+	if !w.vert.none() {
+		w.r.Compare = []Bar{w.engineeredBar()}
+	}
+	for i := range w.r.Checks {
+		if !staysDeciding(w.r.Checks[i].ID) {
+			w.r.Checks[i].Decides = false
+		}
+	}
+	w.takeTableBars()
+	w.checkTable(true)
+}
+
+func (w *wall) engineeredBar() Bar {
+	b := w.verticalBar(w.vert, VerticalBar)
+	b.Rulebook, b.Clause = w.aci.Name, "11.6.1"
+	return b
+}
+
+// staysDeciding lists the checks that the tables do not answer: what the floor
+// edge and the foot must take, and the ground under the footing.
+func staysDeciding(id string) bool {
+	switch id {
+	case "floor-edge", "foot-support", "bearing", "soil-suitable", "seismic-earth":
+		return true
+	}
+	return false
+}
+
+// takeTableBars puts the printed cell in the place of the engineered bars: the
+// cover is 1.25 in from the inside face (IRC 2021 Table R404.1.2(8), note h).
+func (w *wall) takeTableBars() {
+	t := w.r.Table
+	w.r.Plain = t.Inside && t.Plain && !w.Vertical.Fixed
+	w.vertA = barSet{}
+	if w.Vertical.Fixed {
+		return
+	}
+	if !t.Inside || t.Plain {
+		w.vert = barSet{}
+	} else {
+		bar, _ := rebar.ByNumber(t.Size)
+		w.vert = barSet{bar: bar, spacing: t.Spacing, face: FaceB, d: w.Thickness - 1.25*units.Inch - bar.Diameter/2}
+	}
+	w.setDowels()
+}
+
+// checkTable asks whether the bars are at least those of the printed cell.
+func (w *wall) checkTable(decides bool) {
+	t := w.r.Table
+	edition := w.r.Editions[Residential]
+	if !t.Inside {
+		w.leaveOpen("table-bars", Finished, units.Quantity{Kind: units.SteelArea}, t.Name, note("outside-table"), by(edition), decidesIf(decides))
+		return
+	}
+	need := units.AreaPerLength(0)
+	if !t.Plain {
+		bar, _ := rebar.ByNumber(t.Size)
+		need = bar.PerLength(t.Spacing)
+	}
+	have := w.vert.area()
+	if w.Vertical.Fixed {
+		have = units.AreaPerLength(float64(have) * w.Material.Fy.KSI() / 60)
+	}
+	opts := []option{by(edition), decidesIf(decides)}
+	if w.Vertical.Fixed && w.Vertical.Face == FaceA && !t.Plain {
+		opts = append(opts, because(note("bars-on-wrong-face")))
+		have = 0
+	}
+	w.ask("table-bars", Finished, units.Of(need, units.SteelArea), units.Of(have, units.SteelArea), "Table R404.1.2(8)", opts...)
+}
+
+// compareTable notes the table's bars beside an engineered answer.
+func (w *wall) compareTable(g Rulebook) {
+	t := w.r.Table
+	if g != Engineered || !t.Inside {
+		return
+	}
+	w.r.ComparePlain = t.Plain
+	if !t.Plain {
+		w.r.Compare = []Bar{{Role: VerticalBar, Direction: "vertical", Face: FaceB, Size: t.Size, Spacing: t.Spacing,
+			Cover: 1.25 * units.Inch, Rulebook: w.r.Editions[Residential], Clause: t.Name}}
+	}
+	w.checkTable(false)
+}

@@ -1,0 +1,159 @@
+package calc
+
+import (
+	"math"
+
+	"standingbeam/calc/concrete"
+	"standingbeam/calc/rebar"
+	"standingbeam/calc/soil"
+	"standingbeam/calc/units"
+)
+
+// tieLevel is the level at which the slab on the retained ground holds the
+// wall: its mid-depth where it is cast against the wall, the wall's top where
+// it lies over it.
+func (w *wall) tieLevel() units.Length {
+	return min(w.Height, w.GradeA+w.Tie.SlabThickness/2)
+}
+
+// answerTied designs a wall tied at its top into a slab on the retained
+// ground, and the stage before that slab is cast: its fill is already there.
+func (w *wall) answerTied() {
+	level := w.tieLevel()
+	w.Brace = level
+	before, extraM, extraV := w.beforeSlab()
+	couple, coupleU := w.axialCouple()
+	supports := w.heldSupports(level)
+	s, ok := w.analyse(Finished, w.pushes(soil.AtRest, w.GradeA, w.GradeB, 0, true, w.lowFactor()), supports, couple, coupleU)
+	if !ok {
+		return
+	}
+	w.layout(level)
+	w.answerHeld(s, supports, extraM, extraV)
+	w.checkDowels(!w.r.Plain)
+	w.checkTie(s)
+	w.checkFoot(s)
+	w.checkJoint(Finished, s.Reactions[0].Factored, w.Foot.Held == GroundOnly)
+	w.checkHorizontals()
+	w.checkDeflection(s)
+	if before == nil {
+		w.without("overturning", BeforeSlab, "1807.2.3", note("rakers-hold"))
+		w.warn("rakers-need-design")
+		return
+	}
+	g := ground{a: w.GradeA, b: w.GradeB, state: soil.Active, low: w.lowFactor()}
+	w.checkJoint(BeforeSlab, absForce(before.Shears[0].Factored), true)
+	w.checkBase(before, BeforeSlab, g)
+}
+
+// beforeSlab analyses the stage in which the fill stands and the slab does
+// not, unless rakers hold the wall.
+func (w *wall) beforeSlab() (*StageResult, []momentNeed, []shearNeed) {
+	if w.Tie.Before == Rakers {
+		return nil, nil, nil
+	}
+	s, ok := w.analyse(BeforeSlab, w.pushes(soil.Active, w.GradeA, w.GradeB, 0, false, w.lowFactor()), standing, 0, 0)
+	if !ok {
+		return nil, nil, nil
+	}
+	ms, vs := w.stemNeeds(s)
+	return s, ms, vs
+}
+
+// checkTie asks for the tie bars, their development in wall and slab, and for
+// what holds the slab.
+func (w *wall) checkTie(s *StageResult) {
+	top := s.Reactions[len(s.Reactions)-1]
+	w.r.Layout.TieLevel, w.r.Layout.TieThick = w.Brace, w.Tie.SlabThickness
+	bar, spacing := w.tieBars(top.Factored)
+	c := chain()
+	capacity := units.ForcePerLength(w.aci.PhiFlexure * float64(bar.PerLength(spacing)) * w.Material.Fy.PSI())
+	c.Add("φTn", "φ As fy", units.Of(capacity, units.LineForce), "22.4.3.1", number("φ", w.aci.PhiFlexure),
+		term("As", bar.PerLength(spacing), units.SteelArea), term("fy", w.Material.Fy, units.Strength))
+	w.ask("tie-tension", s.Name, units.Of(top.Factored, units.LineForce), units.Of(capacity, units.LineForce), "22.4.3.1", at(w.Brace), steps(c))
+	set := rebar.Setting{Fc: w.Material.Fc, Fy: w.Material.Fy, Lambda: 1, SpacingSixDb: spacing >= 6*bar.Diameter, SideCoverSixDb: true}
+	hc := chain()
+	hook := rebar.Hook(bar, set, hc)
+	room := w.Thickness - w.cover(FaceB, bar)
+	w.ask("tie-development-wall", s.Name, units.Of(hook, units.Size), units.Of(room, units.Size), "25.4.3", steps(hc))
+	set.Fc, set.Favorable = slabFc, w.Tie.SlabThickness/2-bar.Diameter/2 >= bar.Diameter
+	dc := chain()
+	ld := rebar.Development(bar, set, dc)
+	into := units.Length(math.Ceil(ld.Inches() - 1e-9))
+	if w.Tie.SlabLength > 0 {
+		w.ask("tie-development-slab", s.Name, units.Of(ld, units.Size), units.Of(w.Tie.SlabLength, units.Size), "25.4.2", steps(dc))
+	} else {
+		w.leaveOpen("tie-development-slab", s.Name, units.Of(ld, units.Size), "25.4.2", note("needs-slab-length"), steps(dc))
+	}
+	w.r.Bars = append(w.r.Bars, Bar{Role: TieBar, Direction: "into the slab", Size: bar.Number, Spacing: spacing, Cover: w.Tie.SlabThickness/2 - bar.Diameter/2,
+		Hook: rebar.HookTail(bar), HookAvail: room, Length: into, Rulebook: w.aci.Name, Clause: "22.4.3.1"})
+	w.checkDrag(s, top.Service)
+	w.assume("slab-steel-continuous")
+}
+
+// tieBars picks bars into the slab: least steel whose hook fits in the wall,
+// no farther apart than 3 slab thicknesses or 18 in (7.7.2.3).
+func (w *wall) tieBars(tu units.ForcePerLength) (rebar.Bar, units.Length) {
+	widest := minLength(3*w.Tie.SlabThickness, concrete.SlabMinimum(w.Tie.SlabThickness).MaxSpacing)
+	for _, n := range []int{4, 5, 6} {
+		bar, _ := rebar.ByNumber(n)
+		as := float64(tu) / (w.aci.PhiFlexure * w.Material.Fy.PSI())
+		s := widest
+		if as > 0 {
+			s = minLength(s, units.Length(float64(bar.Area)/as))
+		}
+		if s = buildable(s); s >= closest {
+			return bar, s
+		}
+	}
+	bar, _ := rebar.ByNumber(6)
+	return bar, closest
+}
+
+// checkDrag asks whether the slab can pull: the friction of its dead weight
+// beyond the sliding wedge (for soil at rest the whole wall height), factor
+// 1.5, live load left out; or an opposite wall up to its own top reaction; or
+// a tie of given strength.
+func (w *wall) checkDrag(s *StageResult, t units.ForcePerLength) {
+	switch w.Tie.Anchor {
+	case OppositeWall:
+		w.without("slab-drag", s.Name, "1807.2.3", note("opposite-wall", units.Of(t, units.LineForce)))
+		w.assume("opposite-wall-equal", units.Of(t, units.LineForce))
+		return
+	case TieStrength:
+		if w.Tie.Strength == 0 {
+			w.leaveOpen("slab-drag", s.Name, units.Of(t, units.LineForce), "1604.4", note("needs-tie-strength"), service, by(w.ibc.Name))
+			return
+		}
+		w.ask("slab-drag", s.Name, units.Of(t, units.LineForce), units.Of(w.Tie.Strength, units.LineForce), "1604.4", service, by(w.ibc.Name))
+		return
+	}
+	wedge := w.Height
+	w.r.Layout.Wedge = wedge
+	per := w.Tie.Friction * float64(concreteWeight) * w.Tie.SlabThickness.Inches() // per inch of slab length
+	need := wedge + units.Length(math.Ceil(w.ibc.StabilityFactor*float64(t)/per))
+	if w.Tie.SlabLength == 0 {
+		w.leaveOpen("slab-drag", s.Name, units.Of(need, units.Level), "1807.2.3", note("needs-slab-length"), service, by(w.ibc.Name))
+		return
+	}
+	length := max(0, w.Tie.SlabLength-wedge)
+	drag := units.ForcePerLength(per * length.Inches())
+	c := chain()
+	weight := units.Stress(float64(concreteWeight) * w.Tie.SlabThickness.Inches())
+	c.Add("Ld", "Ls - H", units.Of(length, units.Level), "", term("Ls", w.Tie.SlabLength, units.Level), term("H", wedge, units.Level))
+	c.Add("D", "μ ws Ld", units.Of(drag, units.LineForce), "", number("μ", w.Tie.Friction), term("ws", weight, units.Pressure), term("Ld", length, units.Level))
+	c.Add("FS", "D / T", units.Quantity{Base: ratioOf(float64(drag), float64(t))}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))
+	check := w.askFactor("slab-drag", s.Name, ratioOf(float64(drag), float64(t)), "1807.2.3", steps(c))
+	if check.State == Fails {
+		n := note("slab-must-be-longer", units.Of(need, units.Level))
+		check.Because = &n
+	}
+}
+
+// ratioOf divides, giving a large finite number where nothing is asked.
+func ratioOf(a, b float64) float64 {
+	if b <= 0 {
+		return 99
+	}
+	return min(99, a/b)
+}

@@ -1,0 +1,144 @@
+package calc
+
+import (
+	"standingbeam/calc/units"
+)
+
+// today answers whether the wall may be filled today, from how it is held
+// today and today's concrete. An open question never counts as holding.
+func (w *wall) today() {
+	t := &w.r.Today
+	if w.GradeA <= 0 {
+		t.Permission, t.Level = MayFill, 0
+		return
+	}
+	if w.Today.Concrete == 0 {
+		w.assume("today-full-strength", units.Of(w.Material.Fc, units.Strength))
+	}
+	if w.heldToday() {
+		if missing := w.notYet(); len(missing) == 0 {
+			t.Permission, t.Level = MayFill, w.GradeA
+			return
+		} else {
+			t.Because = append(t.Because, missing...)
+		}
+	} else {
+		t.Because = append(t.Because, w.missingToday()...)
+	}
+	w.standToday(t)
+}
+
+// heldToday reports whether what holds the finished wall is there today.
+func (w *wall) heldToday() bool {
+	foot := w.Foot.Held == GroundOnly || w.Today.Slab
+	switch w.Condition {
+	case FreeTop:
+		return foot
+	case TiedToSlab:
+		return w.Today.Slab
+	case SoilBothSides:
+		if !w.TopHeld {
+			return true
+		}
+	}
+	return w.Today.Floor && foot
+}
+
+// missingToday says what does not hold yet.
+func (w *wall) missingToday() (out []Note) {
+	switch w.Condition {
+	case TiedToSlab:
+		if !w.Today.Slab {
+			out = append(out, note("tie-slab-not-cast"))
+		}
+	default:
+		if !w.freeStem() && !w.Today.Floor {
+			out = append(out, note("nothing-holds-top"))
+		}
+		if w.Foot.Held != GroundOnly && !w.Today.Slab {
+			out = append(out, note("slab-not-in"))
+		}
+	}
+	if w.Condition != FreeTop || w.Foot.Held != GroundOnly {
+		w.caution("not-held-today")
+	}
+	return out
+}
+
+// notYet lists what in the finished answer does not hold with today's
+// concrete: failing and open checks that decide.
+func (w *wall) notYet() (out []Note) {
+	r := w.r
+	if fc := w.todayFc(); fc < w.Material.Fc {
+		in := w.Input
+		in.Today = Today{}
+		in.Material.Fc = fc
+		in.Axial = Axial{}
+		if w.r.Governs == Engineered {
+			w.fixForToday(&in)
+		}
+		if fc < fcMin {
+			return []Note{note("concrete-too-young", units.Of(fc, units.Strength), units.Of(fcMin, units.Strength))}
+		}
+		weak := answer(in, false)
+		r = &weak
+	}
+	for _, c := range r.Checks {
+		if c.Decides && c.State != Holds && c.State != NotApplicable {
+			out = append(out, noteText("today-check-"+map[State]string{Fails: "fails", Open: "open"}[c.State], c.ID))
+		}
+	}
+	return out
+}
+
+// fixForToday carries the bars of the finished answer over to the question
+// with today's concrete.
+func (w *wall) fixForToday(in *Input) {
+	if !w.vert.none() {
+		in.Vertical = Bars{Fixed: true, Size: w.vert.bar.Number, Spacing: w.vert.spacing, Face: w.vert.face, Depth: w.vert.d}
+	}
+	in.Rulebook = Engineered
+}
+
+// standToday answers with the height that the wall stands by itself.
+func (w *wall) standToday(t *TodayAnswer) {
+	if !w.Footing.Given {
+		t.Permission = DoNotFill
+		t.Because = append(t.Because, note("needs-footing"))
+		return
+	}
+	for _, n := range t.Because {
+		if n.ID != "" && w.forbids(n.Text) {
+			t.Permission = DoNotFill
+			return
+		}
+	}
+	level, governs := w.highest(0, w.GradeA, w.todayFc())
+	t.Level, t.Governs = level, governs
+	switch {
+	case level >= w.GradeA && w.freeStem() && len(t.Because) > 0:
+		t.Permission, t.Level = FillOnlyTo, w.GradeA-1
+	case level >= w.GradeA:
+		t.Permission = MayFill
+	case level >= leastFill:
+		t.Permission = FillOnlyTo
+	default:
+		t.Permission = DoNotFill
+		t.Level = 0
+	}
+}
+
+// forbids reports whether a check that does not hold forbids any fill: one that
+// the height of fill alone does not answer.
+func (w *wall) forbids(check string) bool {
+	switch check {
+	case "soil-suitable", "seismic-earth":
+		return true
+	case "heel-flexure", "heel-shear", "toe-flexure", "toe-shear", "dowel-hook", "dowel-lap":
+		return w.freeStem() || w.Condition == TiedToSlab
+	}
+	return false
+}
+
+// leastFill is the least height of fill worth permitting (judgement).
+const leastFill = 6 * units.Inch

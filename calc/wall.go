@@ -1,0 +1,203 @@
+package calc
+
+import (
+	"standingbeam/calc/codes"
+	"standingbeam/calc/concrete"
+	"standingbeam/calc/soil"
+	"standingbeam/calc/units"
+)
+
+// wall is one wall while it is being answered: the input with what was assumed
+// filled in, the rules, and the result that is being built.
+type wall struct {
+	Input
+	r   *Result
+	aci codes.ACI
+	lf  codes.Factors
+	ibc codes.IBC
+
+	// plain strip or reinforced strip of the governing engineered answer
+	vert    barSet // verticals; size 0 = none (plain)
+	vertA   barSet // verticals on the soil side, for a stage or the other moment
+	dowel   dowelSet
+	plainOK bool
+}
+
+func note(id string, args ...units.Quantity) Note { return Note{ID: id, Args: args} }
+
+func noteText(id, text string) Note { return Note{ID: id, Text: text} }
+
+func (w *wall) assume(id string, args ...units.Quantity) {
+	w.r.Assumptions = append(w.r.Assumptions, note(id, args...))
+}
+
+func (w *wall) warn(id string, args ...units.Quantity) {
+	w.r.Warnings = append(w.r.Warnings, note(id, args...))
+}
+
+func (w *wall) engineer(id string, args ...units.Quantity) {
+	w.r.Engineer = append(w.r.Engineer, note(id, args...))
+}
+
+func (w *wall) caution(id string, args ...units.Quantity) {
+	w.r.Cautions = append(w.r.Cautions, note(id, args...))
+}
+
+// fill puts the assumed value where nothing was said, and says so.
+func (w *wall) fill() {
+	s := &w.Soil
+	if s.Weight == 0 {
+		s.Weight = 120 * units.PCF
+		if w.Surcharge != (Surcharge{}) || w.Water.Standing || w.Footing.Given || s.Basis != SoilFluid {
+			w.assume("weight-assumed", units.Of(s.Weight, units.Weight))
+		}
+	}
+	if s.Saturated == 0 {
+		s.Saturated = max(s.Weight, 130*units.PCF)
+		if w.Water.Standing {
+			w.assume("saturated-assumed", units.Of(s.Saturated, units.Weight))
+		}
+	}
+	if w.Brace == 0 || w.Condition == FreeTop {
+		w.Brace = w.Height
+	}
+	if w.Foot.Held != GroundOnly && w.Foot.SlabThickness == 0 {
+		w.Foot.SlabThickness = 4 * units.Inch
+		w.assume("slab-thickness-assumed", units.Of(w.Foot.SlabThickness, units.Size))
+	}
+	w.fillFooting()
+	w.fillTie()
+	if w.Seismic == "" {
+		w.assume("seismic-assumed")
+	}
+	if len(w.Sizes) == 0 {
+		w.Sizes = defaultSizes
+	}
+}
+
+var defaultSizes = []int{4, 5, 6, 7, 8}
+
+// fillFooting takes presumptive bearing and friction where they were not
+// given: the least values of IBC 2021 Table 1806.2 for clay in bearing, and of
+// its sand row in friction.
+func (w *wall) fillFooting() {
+	f := &w.Footing
+	if !f.Given {
+		return
+	}
+	if f.NoToe {
+		f.Toe = (f.Width - w.Thickness) / 2
+	}
+	if f.Bearing == 0 {
+		f.Bearing = 1500 * units.PSF
+		w.assume("bearing-assumed", units.Of(f.Bearing, units.Pressure))
+	}
+	if f.Friction == 0 {
+		f.Friction = 0.25
+		w.assume("friction-assumed", units.Of(f.Friction, units.None))
+	}
+}
+
+func (w *wall) fillTie() {
+	t := &w.Tie
+	if w.Condition != TiedToSlab {
+		return
+	}
+	if t.Friction == 0 {
+		t.Friction = 0.35
+		w.assume("slab-friction-assumed", units.Of(t.Friction, units.None))
+	}
+	if own := units.Stress(t.SlabThickness) * units.Stress(concreteWeight); w.Surcharge.Dead < own {
+		w.warn("slab-weight-not-in-surcharge", units.Of(own, units.Pressure))
+	}
+}
+
+// concreteWeight is the weight of reinforced concrete, 150 pcf (common
+// practice; ACI 318-19 19.2.2.1 allows 135 to 160 pcf for normalweight Ec).
+const concreteWeight = 150 * units.PCF
+
+// heel is the footing's projection beyond face A.
+func (w *wall) heel() units.Length { return max(0, w.Footing.Width-w.Footing.Toe-w.Thickness) }
+
+// fluid returns the equivalent fluid pressure of the moist soil, its
+// coefficient K to the vertical stress, and by what it was found.
+func (w *wall) fluid(st soil.State) (g units.UnitWeight, k float64, basis Note) {
+	s := w.Soil
+	state := units.Quantity{}
+	switch s.Basis {
+	case SoilFluid:
+		g, basis = s.Fluid, note("basis-given", units.Of(s.Fluid, units.Weight))
+	case SoilClass:
+		g, _ = soil.ClassFluid(s.Class, st)
+		basis = noteText("basis-class-"+stateWord(st), s.Class)
+	case SoilFriction:
+		k = soil.AtRestCoefficient(s.Friction)
+		if st == soil.Active {
+			k = soil.ActiveCoefficient(s.Friction)
+		}
+		return units.UnitWeight(k) * s.Weight, k, note("basis-friction-"+stateWord(st), units.Of(s.Friction, units.Degrees))
+	default:
+		g = soil.WorstAtRest()
+		if st == soil.Active {
+			g = worstActive
+		}
+		basis = note("basis-unknown-"+stateWord(st), units.Of(g, units.Weight))
+	}
+	_ = state
+	return g, float64(g / s.Weight), basis
+}
+
+// worstActive is the greatest active class of IBC 2021 Table 1610.1.
+const worstActive = 60 * units.PCF
+
+func stateWord(st soil.State) string {
+	if st == soil.Active {
+		return "active"
+	}
+	return "at-rest"
+}
+
+// heldState is the soil state behind a wall held at its top: at rest, or
+// active where the wall reaches no more than 8 ft below grade under a flexible
+// floor (IBC 2021 1610.1, exception). A slab is never flexible.
+func (w *wall) heldState() soil.State {
+	if w.Floor == FloorFlexible && w.Condition != TiedToSlab && w.GradeA <= 8*units.Foot {
+		return soil.Active
+	}
+	return soil.AtRest
+}
+
+// pushes returns the blocks of pressure on the wall down to level floor, for
+// grades a and b, with their load factors: 1.6 for side A; low for side B.
+func (w *wall) pushes(st soil.State, a, b, floor units.Length, surcharge bool, low float64) []Push {
+	_, k, basis := w.fluid(st)
+	var out []Push
+	add := func(g soil.Ground, factor float64) {
+		for _, bl := range soil.Pressure(g) {
+			p := Push{Block: bl, Factor: factor, Basis: basis}
+			switch bl.Cause {
+			case soil.Water:
+				p.Basis = note("basis-water")
+			case soil.SurchargeDead, soil.SurchargeLive:
+				p.Basis = note("basis-surcharge", units.Of(k, units.None))
+			}
+			out = append(out, p)
+		}
+	}
+	ga := soil.Ground{Grade: a, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k,
+		Wet: w.Water.Standing, Water: w.Water.Level, Side: 'a'}
+	if surcharge {
+		ga.Dead, ga.Live = w.Surcharge.Dead, w.Surcharge.Live
+	}
+	add(ga, w.lf.Earth)
+	if b > floor {
+		add(soil.Ground{Grade: b, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k, Side: 'b'}, low)
+	}
+	return out
+}
+
+// stiffness returns Ec Ig of the uncracked strip.
+func (w *wall) stiffness() float64 {
+	h := w.Thickness.Inches()
+	return concrete.ModulusOfElasticity(w.Material.Fc).PSI() * h * h * h / 12
+}
