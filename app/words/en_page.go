@@ -1,0 +1,4 @@
+package words
+
+// enPage holds the words of the page.
+var enPage = table{}

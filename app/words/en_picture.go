@@ -1,0 +1,4 @@
+package words
+
+// enPicture holds the words of the picture.
+var enPicture = table{}

@@ -1,0 +1,4 @@
+package words
+
+// enReport holds the words of the printed answer.
+var enReport = table{}
