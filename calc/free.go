@@ -8,7 +8,7 @@ import (
 // ground g: the stem as a one-way slab (13.3.6.1), the footing, and the
 // stability of the whole.
 func (w *wall) answerFree(g ground, st Stage) {
-	s, ok := w.analyse(st, w.pushes(g.state, g.a, g.b, 0, g.surcharge, g.low), standing, 0, 0)
+	s, ok := w.analyse(st, w.pushes(g.state, g.a, g.b, 0, g.surcharge, g.low), clampedFoot, 0, 0)
 	if !ok {
 		return
 	}

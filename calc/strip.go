@@ -106,7 +106,7 @@ func (w *wall) heldSupports(top units.Length) []statics.Support {
 	return []statics.Support{foot, {At: top, Kind: statics.Pinned}}
 }
 
-var standing = []statics.Support{{At: 0, Kind: statics.Fixed}}
+var clampedFoot = []statics.Support{{At: 0, Kind: statics.Fixed}}
 
 // axialCouple is the couple of the axial load about the wall's middle, service
 // and factored. Only a load that stands toward A adds tension on B in the

@@ -52,7 +52,7 @@ func (w *wall) beforeSlab() (*StageResult, []momentNeed, []shearNeed) {
 	if w.Tie.Before == Rakers {
 		return nil, nil, nil
 	}
-	s, ok := w.analyse(BeforeSlab, w.pushes(soil.Active, w.GradeA, w.GradeB, 0, false, w.lowFactor()), standing, 0, 0)
+	s, ok := w.analyse(BeforeSlab, w.pushes(soil.Active, w.GradeA, w.GradeB, 0, false, w.lowFactor()), clampedFoot, 0, 0)
 	if !ok {
 		return nil, nil, nil
 	}

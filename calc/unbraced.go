@@ -1,6 +1,8 @@
 package calc
 
 import (
+	"math"
+
 	"standingbeam/calc/soil"
 	"standingbeam/calc/units"
 )
@@ -13,39 +15,63 @@ func (w *wall) todayFc() units.Stress {
 	return w.Material.Fc
 }
 
-// stands reports whether the wall stands with nothing at its top, side A
-// filled to a and side B to b, at concrete strength fc, and what governs when
-// it does not: bending and shear at the joint with the dowels as developed,
-// the wall's own section above the dowels, sliding, overturning and bearing.
-// No floor load; soil pushes at 1.6, soil that opposes counts 0.9 or 0.
-func (w *wall) standsAt(a, b units.Length, fc units.Stress) (string, bool) {
+// standing is what the wall has when nothing holds its top, at one concrete
+// strength: the joint with its dowels as developed, and the wall's own section.
+type standing struct {
+	fc                  units.Stress
+	joint, above        units.MomentPerLength
+	jointShear, section units.ForcePerLength
+	slabIn              bool
+	level               units.Length // side A, with side B empty
+	governs             string
+	scanned             bool
+}
+
+// standingAt finds that strength. A section above the dowels has the plain
+// strength, or that of the verticals where they lie, whichever is more.
+func (w *wall) standingAt(fc units.Stress) *standing {
+	if w.alone != nil && w.alone.fc == fc {
+		return w.alone
+	}
+	sec := w.plainSection()
+	sec.Fc = fc
+	w.alone = &standing{fc: fc,
+		joint: w.jointMoment(FaceA, fc, nil), jointShear: w.jointShear(fc, nil),
+		above:   max(sec.DesignMoment(nil), w.capacity(FaceA, 0, nil)),
+		section: max(sec.DesignShear(nil), w.shearCapacity(FaceA)),
+		slabIn:  w.Foot.Held != GroundOnly && w.Today.Slab && w.slabHolds(),
+	}
+	return w.alone
+}
+
+// standsAt reports whether the wall stands with nothing at its top, side A
+// filled to a and side B to b, and what governs when it does not: bending and
+// shear at the joint, the section above the dowels, sliding, overturning and
+// bearing. No floor load; soil pushes at 1.6, soil that opposes counts 0.9 or
+// 0.
+func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 	if a <= 0 || (a <= b && !w.LowSideMayGo && w.Surcharge == (Surcharge{}) && !w.Water.Standing) {
 		return "", true
 	}
 	low := w.lowFactor()
 	m, v := w.cantileverAt(a, b, 0, low)
-	if m > w.jointMoment(FaceA, fc, nil) {
+	if m > s.joint {
 		return "joint-bending", false
 	}
-	slabIn := w.Foot.Held != GroundOnly && w.Today.Slab && w.slabHolds()
-	if !slabIn && v > w.jointShear(fc, nil) {
+	if !s.slabIn && v > s.jointShear {
 		return "joint-shear-friction", false
 	}
-	sec := w.plainSection()
-	sec.Fc = fc
-	if v > max(sec.DesignShear(nil), w.shearCapacity(FaceA)) {
+	if v > s.section {
 		return "shear", false
 	}
-	up := w.dowel.up
-	above, _ := w.cantileverAt(a, b, up, low)
-	if above > max(sec.DesignMoment(nil), w.capacity(FaceA, 0, nil)) {
+	if above, _ := w.cantileverAt(a, b, w.dowel.up, low); above > s.above {
 		return "section-above-dowels", false
 	}
 	r := w.stands(ground{a: a, b: b, state: soil.Active, surcharge: true, low: low}, nil)
 	switch {
 	case r.Overturned || r.OverturningFactor < w.ibc.StabilityFactor:
 		return "overturning", false
-	case !slabIn && r.SlidingFactor < w.ibc.StabilityFactor:
+	case !s.slabIn && r.SlidingFactor < w.ibc.StabilityFactor:
 		return "sliding", false
 	case r.BearingMax > w.Footing.Bearing:
 		return "bearing", false
@@ -69,29 +95,43 @@ func (w *wall) cantileverAt(a, b, y units.Length, low float64) (units.MomentPerL
 	return units.MomentPerLength(max(0, m)), units.ForcePerLength(max(0, v))
 }
 
-// highest scans the fill on side A upward from the level of side B, in 6 in
-// steps and then by the inch, and returns the last whole inch at which the
-// wall stands: the first height that fails ends it, for the fill passes
-// through all of them.
+// highest finds how high side A may be filled with side B at b, up to most:
+// upward foot by foot, for the fill passes through every height, and within
+// the first foot that fails down to the whole inch.
 func (w *wall) highest(b, most units.Length, fc units.Stress) (units.Length, string) {
-	safe := b
-	for a := b; ; {
-		a = minLength(a+6*units.Inch, most)
-		if governs, ok := w.standsAt(a, b, fc); !ok {
-			for x := safe + 1; x < a; x++ {
-				g, ok := w.standsAt(x, b, fc)
-				if !ok {
-					return safe, g
-				}
-				safe = x
-			}
-			return safe, governs
-		}
-		safe = a
-		if a >= most {
-			return most, ""
+	s := w.standingAt(fc)
+	if b == 0 && s.scanned {
+		return s.level, s.governs
+	}
+	level, governs := w.scan(s, b, most)
+	if b == 0 {
+		s.level, s.governs, s.scanned = level, governs, true
+	}
+	return level, governs
+}
+
+func (w *wall) scan(s *standing, b, most units.Length) (units.Length, string) {
+	safe, fails, governs := b, units.Length(-1), ""
+	for safe < most && fails < 0 {
+		a := minLength(safe+units.Foot, most)
+		if g, ok := w.standsAt(s, a, b); ok {
+			safe = a
+		} else {
+			fails, governs = a, g
 		}
 	}
+	if fails < 0 {
+		return most, ""
+	}
+	for fails-safe > 1 {
+		mid := safe + units.Length(math.Floor(float64(fails-safe)/2))
+		if g, ok := w.standsAt(s, mid, b); ok {
+			safe = mid
+		} else {
+			fails, governs = mid, g
+		}
+	}
+	return units.Length(math.Floor(float64(safe) + 1e-9)), governs
 }
 
 // unbraced finds the height of fill that the wall stands with nothing at its

@@ -16,6 +16,9 @@ type wall struct {
 	lf  codes.Factors
 	ibc codes.IBC
 
+	soils [2]soilState // at rest and active, filled on first use
+	alone *standing    // how high it stands with nothing at its top
+
 	// plain strip or reinforced strip of the governing engineered answer
 	vert    barSet // verticals; size 0 = none (plain)
 	vertA   barSet // verticals on the soil side, for a stage or the other moment
@@ -123,7 +126,6 @@ func (w *wall) heel() units.Length { return max(0, w.Footing.Width-w.Footing.Toe
 // coefficient K to the vertical stress, and by what it was found.
 func (w *wall) fluid(st soil.State) (g units.UnitWeight, k float64, basis Note) {
 	s := w.Soil
-	state := units.Quantity{}
 	switch s.Basis {
 	case SoilFluid:
 		g, basis = s.Fluid, note("basis-given", units.Of(s.Fluid, units.Weight))
@@ -139,16 +141,30 @@ func (w *wall) fluid(st soil.State) (g units.UnitWeight, k float64, basis Note) 
 	default:
 		g = soil.WorstAtRest()
 		if st == soil.Active {
-			g = worstActive
+			g = soil.WorstActive()
 		}
 		basis = note("basis-unknown-"+stateWord(st), units.Of(g, units.Weight))
 	}
-	_ = state
 	return g, float64(g / s.Weight), basis
 }
 
-// worstActive is the greatest active class of IBC 2021 Table 1610.1.
-const worstActive = 60 * units.PCF
+// soilState is the soil's coefficient and the words for it, of one state.
+type soilState struct {
+	known            bool
+	k                float64
+	basis, surcharge Note
+}
+
+// soilOf returns the soil of a state, found once.
+func (w *wall) soilOf(st soil.State) *soilState {
+	s := &w.soils[st]
+	if !s.known {
+		s.known = true
+		_, s.k, s.basis = w.fluid(st)
+		s.surcharge = note("basis-surcharge", units.Of(s.k, units.None))
+	}
+	return s
+}
 
 func stateWord(st soil.State) string {
 	if st == soil.Active {
@@ -170,16 +186,17 @@ func (w *wall) heldState() soil.State {
 // pushes returns the blocks of pressure on the wall down to level floor, for
 // grades a and b, with their load factors: 1.6 for side A; low for side B.
 func (w *wall) pushes(st soil.State, a, b, floor units.Length, surcharge bool, low float64) []Push {
-	_, k, basis := w.fluid(st)
-	var out []Push
+	ground := w.soilOf(st)
+	k := ground.k
+	out := make([]Push, 0, 6)
 	add := func(g soil.Ground, factor float64) {
 		for _, bl := range soil.Pressure(g) {
-			p := Push{Block: bl, Factor: factor, Basis: basis}
+			p := Push{Block: bl, Factor: factor, Basis: ground.basis}
 			switch bl.Cause {
 			case soil.Water:
 				p.Basis = note("basis-water")
 			case soil.SurchargeDead, soil.SurchargeLive:
-				p.Basis = note("basis-surcharge", units.Of(k, units.None))
+				p.Basis = ground.surcharge
 			}
 			out = append(out, p)
 		}
