@@ -28,18 +28,22 @@ type Setting struct {
 	Clear, Cover units.Length
 }
 
-// concrete returns f'c, λ and λ√f'c with √f'c ≤ 100 psi (25.4.1.4), in psi.
+// concrete returns f'c, λ ≤ 1 and λ√f'c with √f'c ≤ 100 psi (25.4.1.4), in psi.
 func (s Setting) concrete() (fc, lambda, root float64) {
-	fc, lambda = s.Fc.PSI(), s.Lambda
+	fc, lambda = s.Fc.PSI(), min(s.Lambda, 1)
 	if lambda == 0 {
 		lambda = 1
 	}
 	return fc, lambda, lambda * min(math.Sqrt(fc), aci.RootLimit)
 }
 
-// valid reports whether a length can be computed: positive strengths.
+// most bounds the strengths, in psi, so that every length is finite.
+const most = 1e6
+
+// valid reports whether a length can be computed: positive strengths of this
+// world.
 func (s Setting) valid() bool {
-	return s.Fc >= 1 && s.Fy > 0 && s.Lambda >= 0 && !math.IsInf(float64(s.Fc+s.Fy), 0)
+	return s.Fc >= 1 && s.Fc <= most && s.Fy >= 1 && s.Fy <= most && (s.Lambda == 0 || s.Lambda >= 0.01)
 }
 
 // psiT returns ψt, Table 25.4.2.5.

@@ -11,11 +11,11 @@ import (
 //
 // where cb is the smaller of the distance from the bar's centre to the nearest
 // face and half the spacing, and Ktr = 40 Atr/(s n), which may be taken as 0.
-// All in inches and psi. It is 0 when a value is not positive.
+// All in inches and psi. It is 0 when a value is not positive (cb under 0.01 in).
 //
 // Source: ACI 318-19, Eq. (25.4.2.4a), Table 25.4.2.5.
 func DevelopmentGeneral(b Bar, s Setting, cb, ktr units.Length, w *working.Chain) units.Length {
-	if !s.valid() || !(cb > 0) || !(ktr >= 0) || b.Diameter <= 0 {
+	if !s.valid() || !(cb >= 0.01) || !(ktr >= 0) || b.Diameter <= 0 {
 		return 0
 	}
 	fc, lambda, root := s.concrete()
