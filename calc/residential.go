@@ -45,13 +45,24 @@ func (w *wall) tableAnswer() {
 		add("table-"+r.ID, r.Limit)
 	}
 	cell := prescriptive.Lookup(q)
+	if other, ok := prescriptive.PlainByNote(q); ok {
+		t.ByNote = other.Note
+		cell.None, cell.Bar, cell.Spacing = true, rebar.Bar{}, 0
+		w.assume("table-note-"+other.Note, units.Of(w.Material.Fc, units.Strength))
+	}
+	w.cell = cell
 	if cell.Found && cell.Design {
 		add("table-design-required")
 	}
 	if cell.Found {
 		t.Row, t.FillRow = units.Length(cell.HeightRow)*units.Foot, units.Length(cell.FillRow)*units.Foot
 		t.Column = units.UnitWeight(cell.Column) * units.PCF
-		t.Plain, t.Size, t.Spacing, t.Footnote = cell.None, cell.Bar.Number, cell.Spacing, cell.Note
+		t.Plain, t.Footnote = cell.None, cell.Note
+		if p, ok := prescriptive.InSteel(cell, w.Material.Fy); ok {
+			t.Size, t.Spacing = p.Bar.Number, p.Spacing
+		} else if !cell.None && !cell.Design {
+			add("table-grade-not-offered")
+		}
 		for _, a := range prescriptive.Alternatives(cell) {
 			t.Others = append(t.Others, Alternative{Size: a.Bar.Number, Fy: a.Grade, Spacing: a.Spacing})
 		}
@@ -145,7 +156,10 @@ func (w *wall) takeTableBars() {
 		w.vert = barSet{}
 	} else {
 		bar, _ := rebar.ByNumber(t.Size)
-		w.vert = barSet{bar: bar, spacing: t.Spacing, face: FaceB, d: w.Thickness - 1.25*units.Inch - bar.Diameter/2}
+		w.vert = barSet{bar: bar, spacing: t.Spacing, face: FaceB, d: w.cell.Depth(w.Thickness)}
+		if w.cell.Table == prescriptive.TableCentred {
+			w.vert.face = Centre
+		}
 	}
 	w.setDowels()
 }
@@ -164,9 +178,6 @@ func (w *wall) checkTable(decides bool) {
 		need = bar.PerLength(t.Spacing)
 	}
 	have := w.vert.area()
-	if w.Vertical.Fixed {
-		have = units.AreaPerLength(float64(have) * w.Material.Fy.KSI() / 60)
-	}
 	opts := []option{by(edition), decidesIf(decides)}
 	if w.Vertical.Fixed && w.Vertical.Face == FaceA && !t.Plain {
 		opts = append(opts, because(note("bars-on-wrong-face")))

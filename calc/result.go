@@ -178,6 +178,7 @@ type TableAnswer struct {
 	Row      units.Length
 	FillRow  units.Length
 	Footnote string
+	ByNote   string // the footnote by which it needs no bars, l or m
 	Others   []Alternative
 }
 

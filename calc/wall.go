@@ -3,6 +3,7 @@ package calc
 import (
 	"standingbeam/calc/codes"
 	"standingbeam/calc/concrete"
+	"standingbeam/calc/prescriptive"
 	"standingbeam/calc/soil"
 	"standingbeam/calc/units"
 )
@@ -16,8 +17,9 @@ type wall struct {
 	lf  codes.Factors
 	ibc codes.IBC
 
-	soils [2]soilState // at rest and active, filled on first use
-	alone *standing    // how high it stands with nothing at its top
+	cell  prescriptive.Cell // of the residential tables
+	soils [2]soilState      // at rest and active, filled on first use
+	alone *standing         // how high it stands with nothing at its top
 
 	// plain strip or reinforced strip of the governing engineered answer
 	vert    barSet // verticals; size 0 = none (plain)
