@@ -178,13 +178,25 @@ func (w *wall) checkTable(decides bool) {
 		need = bar.PerLength(t.Spacing)
 	}
 	have := w.vert.area()
-	opts := []option{by(edition), decidesIf(decides)}
-	if w.Vertical.Fixed && w.Vertical.Face == FaceA && !t.Plain {
-		opts = append(opts, because(note("bars-on-wrong-face")))
-		have = 0
+	opts := []option{by(edition), decidesIf(decides), of(VerticalBar)}
+	if w.Vertical.Fixed && !t.Plain {
+		// Bars nearer the middle, or on the wrong face, count by their own d.
+		share := float64(w.depth(w.vert, FaceB) / w.cell.Depth(w.Thickness))
+		have = units.AreaPerLength(float64(have) * min(1, share))
+		if w.vert.face == FaceA {
+			opts = append(opts, because(note("bars-on-wrong-face")))
+		}
 	}
-	w.ask("table-bars", Finished, units.Of(need, units.SteelArea), units.Of(have, units.SteelArea), "Table R404.1.2(8)", opts...)
+	w.ask("table-bars", Finished, units.Of(need, units.SteelArea), units.Of(have, units.SteelArea), t.Name, opts...)
+	if w.Vertical.Fixed && !t.Plain {
+		w.ask("bar-spacing", Finished, units.Of(w.vert.spacing, units.Size), units.Of(widestTable, units.Size), "R404.1.3.3.7.6",
+			by(edition), decidesIf(decides), of(VerticalBar))
+	}
 }
+
+// widestTable is the widest spacing of the residential tables, IRC 2021
+// R404.1.3.3.7.6.
+const widestTable = 48 * units.Inch
 
 // compareTable notes the table's bars beside an engineered answer.
 func (w *wall) compareTable(g Rulebook) {
