@@ -11,6 +11,10 @@ import (
 // against what acts on it: finite, and far above 1.
 const NoStrength = 1e6
 
+// farOff bounds the actions, in lb and lb·in per inch, so that every result is
+// finite. What is beyond it has no strength against it.
+const farOff = 1e12
+
 // DesignMomentWithAxial returns the moment that the tension face carries beside
 // the factored axial force pu,
 //
@@ -23,7 +27,7 @@ const NoStrength = 1e6
 //
 // Source: ACI 318-19, 14.5.4.1(a): Mu/Sm − Pu/Ag ≤ φ 5 λ √f'c.
 func (s Section) DesignMomentWithAxial(pu units.ForcePerLength, w *working.Chain) units.MomentPerLength {
-	if !s.valid() || math.IsNaN(float64(pu)) {
+	if !s.valid() || !(math.Abs(float64(pu)) <= farOff) {
 		return 0
 	}
 	sm := s.Modulus()
@@ -52,7 +56,14 @@ func (s Section) TensionStress(mu units.MomentPerLength, pu units.ForcePerLength
 	if !s.valid() {
 		return 0
 	}
-	return units.Stress(math.Abs(float64(mu))/s.Modulus() - float64(pu)/s.H.Inches())
+	m, p := math.Abs(float64(mu)), float64(pu)
+	if !(m <= farOff) {
+		m = farOff
+	}
+	if !(math.Abs(p) <= farOff) {
+		p = -farOff
+	}
+	return units.Stress(m/s.Modulus() - p/s.H.Inches())
 }
 
 // TensionLimit returns φ 5 λ √f'c, see [Section.TensionStress].
@@ -72,7 +83,7 @@ func (s Section) TensionLimit() units.Stress {
 //
 // Source: ACI 318-19, Eq. (14.5.3.1).
 func (s Section) AxialStrength(lc units.Length, w *working.Chain) units.ForcePerLength {
-	if !s.valid() || !(lc >= 0) {
+	if !s.valid() || !(lc >= 0 && lc <= farOff) {
 		return 0
 	}
 	slender := lc.Inches() / (32 * s.H.Inches())
@@ -98,10 +109,10 @@ func (s Section) AxialStrength(lc units.Length, w *working.Chain) units.ForcePer
 // [Section.AxialStrength]. A tension pu counts as zero. Where the section has
 // no strength it is [NoStrength].
 //
-// Source: ACI 318-19, 14.5.4.1(b). That Mn here is that of the compression
-// face alone is judgement.
+// Source: ACI 318-19, 14.5.4.1(b). Mn of the compression face alone as in HUD,
+// Residential Structural Design Guide, 2000, Example 4.3; else judgement.
 func (s Section) Interaction(mu units.MomentPerLength, pu units.ForcePerLength, lc units.Length, w *working.Chain) float64 {
-	if !s.valid() {
+	if !s.valid() || math.IsNaN(float64(mu)) || math.IsNaN(float64(pu)) {
 		return NoStrength
 	}
 	m, p := math.Abs(float64(mu)), max(0, float64(pu))
@@ -141,7 +152,7 @@ func (s Section) recordInteraction(w *working.Chain, m, mn, p, pn, use float64) 
 }
 
 // LeastMoment returns the moment of the least eccentricity, 0.10 h, of an axial
-// force, to be added to nothing: the wall is designed for at least this.
+// force: the wall is designed for at least this moment.
 //
 // Source: ACI 318-19, 14.4.2.1.
 func (s Section) LeastMoment(pu units.ForcePerLength) units.MomentPerLength {

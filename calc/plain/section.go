@@ -31,32 +31,36 @@ func AgainstSoil(specified units.Length) units.Length {
 	return max(0, specified-aci.PlainSoilLoss)
 }
 
-// valid reports whether the section has any strength: positive, finite values.
+// most bounds strength, in psi, and thickness, in inches, so that every result
+// is finite.
+const most = 1e6
+
+// valid reports whether the section has any strength: positive values of this
+// world.
 func (s Section) valid() bool {
-	return s.Fc > 0 && s.H > 0 && s.Lambda >= 0 && s.Phi >= 0 &&
-		!math.IsInf(float64(s.Fc), 0) && !math.IsInf(float64(s.H), 0)
+	return s.Fc >= 1 && s.Fc <= most && s.H >= 0.01 && s.H <= most && s.Lambda >= 0 && s.Phi >= 0
 }
 
-// lambda returns λ.
+// lambda returns λ ≤ 1.
 func (s Section) lambda() float64 {
 	if s.Lambda == 0 {
 		return 1
 	}
-	return s.Lambda
+	return min(s.Lambda, 1)
 }
 
-// phi returns the strength reduction factor.
+// phi returns the strength reduction factor, at most 1.
 func (s Section) phi() float64 {
 	if s.Phi == 0 {
 		return aci.PhiPlain
 	}
-	return s.Phi
+	return min(s.Phi, 1)
 }
 
 // Modulus returns the elastic section modulus Sm = h²/6 in in³ per inch of
 // width.
 func (s Section) Modulus() float64 {
-	if !(s.H > 0) {
+	if !(s.H > 0 && s.H <= most) {
 		return 0
 	}
 	return s.H.Inches() * s.H.Inches() / 6
@@ -99,11 +103,11 @@ func (s Section) recordModulus(w *working.Chain) {
 //
 // Source: ACI 318-19, 14.5.2.1, 21.2.1.
 func (s Section) DesignMoment(w *working.Chain) units.MomentPerLength {
-	mn := s.NominalMoment(w)
-	design := units.MomentPerLength(s.phi() * float64(mn))
 	if !s.valid() {
 		return 0
 	}
+	mn := s.NominalMoment(w)
+	design := units.MomentPerLength(s.phi() * float64(mn))
 	if w.On() {
 		w.Add("φMn", "φ Mn", units.Of(design, units.LineMoment), "21.2.1",
 			working.Number("φ", s.phi()), working.T("Mn", mn, units.LineMoment))
