@@ -24,10 +24,12 @@ func (w *wall) body(g ground) stability.Body {
 	f := w.Footing
 	tf, t := f.Thickness, w.Thickness
 	b := stability.Body{Width: f.Width, Friction: f.Friction}
-	pushes := w.pushes(g.state, g.a, g.b, -tf, g.surcharge, 0)
-	for _, p := range pushes {
-		force, height := thrust([]Push{p}, p.Side)
-		push := stability.Push{Name: pushName(p.Block), Force: force, Height: height + tf}
+	b.Drive = make([]stability.Push, 0, 5)
+	b.Weights = make([]stability.Weight, 0, 6)
+	var buf [6]soil.Block
+	for _, p := range w.blocks(buf[:0], g.state, g.a, g.b, -tf, g.surcharge) {
+		force, height := p.Resultant()
+		push := stability.Push{Name: pushName(p), Force: force, Height: height + tf}
 		switch {
 		case p.Side == 'a':
 			b.Drive = append(b.Drive, push)

@@ -81,7 +81,7 @@ func (w *wall) footSliding(s *StageResult, foot, dead units.ForcePerLength) (dri
 	}
 	up := units.ForcePerLength(0)
 	for _, p := range s.Pushes {
-		t, _ := thrust([]Push{p}, p.Side)
+		t, _ := p.Resultant()
 		if p.Side == 'b' {
 			t = -t
 			if w.LowSideMayGo {

@@ -121,27 +121,3 @@ func (w *wall) axialCouple() (s, u units.MomentPerLength) {
 	u = units.MomentPerLength(-(w.lf.Dead*d + w.lf.Live*l) * e.Inches())
 	return s, u
 }
-
-// thrust is the total service push of the blocks of one side and its height
-// above level zero of the blocks.
-func thrust(blocks []Push, side byte) (p units.ForcePerLength, height units.Length) {
-	var f, m float64
-	for _, b := range blocks {
-		if b.Side != side {
-			continue
-		}
-		h := float64(b.From - b.To)
-		t, q := float64(b.Top), float64(b.Bottom)
-		area := (t + q) / 2 * h
-		if area == 0 {
-			continue
-		}
-		arm := h / 3 * (2*t + q) / (t + q)
-		f += area
-		m += area * (float64(b.To) + arm)
-	}
-	if f == 0 {
-		return 0, 0
-	}
-	return units.ForcePerLength(f), units.Length(m / f)
-}

@@ -83,11 +83,12 @@ func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 // y: 1.6 on side A, low on side B.
 func (w *wall) cantileverAt(a, b, y units.Length, low float64) (units.MomentPerLength, units.ForcePerLength) {
 	var m, v float64
-	for _, p := range w.pushes(soil.Active, a, b, y, true, low) {
-		f, h := thrust([]Push{p}, p.Side)
-		k := float64(f) * p.Factor
+	var buf [6]soil.Block
+	for _, p := range w.blocks(buf[:0], soil.Active, a, b, y, true) {
+		f, h := p.Resultant()
+		k := float64(f) * w.lf.Earth
 		if p.Side == 'b' {
-			k = -k
+			k = -float64(f) * low
 		}
 		v += k
 		m += k * float64(h-y)

@@ -185,32 +185,38 @@ func (w *wall) heldState() soil.State {
 	return soil.AtRest
 }
 
-// pushes returns the blocks of pressure on the wall down to level floor, for
-// grades a and b, with their load factors: 1.6 for side A; low for side B.
-func (w *wall) pushes(st soil.State, a, b, floor units.Length, surcharge bool, low float64) []Push {
-	ground := w.soilOf(st)
-	k := ground.k
-	out := make([]Push, 0, 6)
-	add := func(g soil.Ground, factor float64) {
-		for _, bl := range soil.Pressure(g) {
-			p := Push{Block: bl, Factor: factor, Basis: ground.basis}
-			switch bl.Cause {
-			case soil.Water:
-				p.Basis = note("basis-water")
-			case soil.SurchargeDead, soil.SurchargeLive:
-				p.Basis = ground.surcharge
-			}
-			out = append(out, p)
-		}
-	}
+// blocks appends the pressure of both sides down to level floor, for grades a
+// and b, to out. Side A comes first.
+func (w *wall) blocks(out []soil.Block, st soil.State, a, b, floor units.Length, surcharge bool) []soil.Block {
+	k := w.soilOf(st).k
 	ga := soil.Ground{Grade: a, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k,
 		Wet: w.Water.Standing, Water: w.Water.Level, Side: 'a'}
 	if surcharge {
 		ga.Dead, ga.Live = w.Surcharge.Dead, w.Surcharge.Live
 	}
-	add(ga, w.lf.Earth)
-	if b > floor {
-		add(soil.Ground{Grade: b, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k, Side: 'b'}, low)
+	out = soil.Append(out, ga)
+	return soil.Append(out, soil.Ground{Grade: b, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k, Side: 'b'})
+}
+
+// pushes are the blocks with their load factors, 1.6 for side A and low for
+// side B, and by what each was found.
+func (w *wall) pushes(st soil.State, a, b, floor units.Length, surcharge bool, low float64) []Push {
+	ground := w.soilOf(st)
+	var buf [6]soil.Block
+	blocks := w.blocks(buf[:0], st, a, b, floor, surcharge)
+	out := make([]Push, 0, len(blocks))
+	for _, bl := range blocks {
+		p := Push{Block: bl, Factor: w.lf.Earth, Basis: ground.basis}
+		if bl.Side == 'b' {
+			p.Factor = low
+		}
+		switch bl.Cause {
+		case soil.Water:
+			p.Basis = note("basis-water")
+		case soil.SurchargeDead, soil.SurchargeLive:
+			p.Basis = ground.surcharge
+		}
+		out = append(out, p)
 	}
 	return out
 }

@@ -74,7 +74,14 @@ func Pressure(g Ground) []Block {
 	if !(g.Grade > g.Floor) {
 		return nil
 	}
-	out := make([]Block, 0, 5)
+	return Append(make([]Block, 0, 5), g)
+}
+
+// Append appends the blocks of [Pressure] to out, for callers that ask often.
+func Append(out []Block, g Ground) []Block {
+	if !(g.Grade > g.Floor) {
+		return out
+	}
 	add := func(c Cause, from, to units.Length, top, bottom float64) {
 		if from > to && (top > 0 || bottom > 0) {
 			out = append(out, Block{c, g.Side, from, to, units.Stress(top), units.Stress(bottom)})
