@@ -152,7 +152,7 @@ func (w *wall) spread() {
 		in := w.Input
 		in.Soil.Basis, in.Soil.Fluid, in.Rulebook = SoilFluid, g, Engineered
 		r := answer(in, false)
-		s := Spread{Fluid: g, Plain: r.Plain, Possible: true}
+		s := Spread{Fluid: g, Plain: r.Plain, Possible: true, Table: r.Table}
 		if len(r.Stages) > 0 && len(r.Stages[0].Moments) > 0 {
 			s.Moment = r.Stages[0].Moments[0].Factored
 		}

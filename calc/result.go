@@ -222,6 +222,7 @@ type Spread struct {
 	Size     int
 	Spacing  units.Length
 	Possible bool
+	Table    TableAnswer // what the residential table says of this class
 }
 
 // Layout is the geometry that was used, for the picture.

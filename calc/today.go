@@ -25,6 +25,9 @@ func (w *wall) today() {
 	} else {
 		t.Because = append(t.Because, w.missingToday()...)
 	}
+	if w.r.Governs == Residential && w.GradeA < bracingFrom {
+		t.Because = append(t.Because, note("bracing-waived", units.Of(bracingFrom, units.Level)))
+	}
 	w.standToday(t)
 }
 
@@ -69,7 +72,7 @@ func (w *wall) missingToday() (out []Note) {
 // concrete: failing and open checks that decide.
 func (w *wall) notYet() (out []Note) {
 	r := w.r
-	if fc := w.todayFc(); fc < w.Material.Fc {
+	if fc := w.todayFc(); fc < w.Material.Fc || w.Axial != (Axial{}) {
 		in := w.Input
 		in.Today = Today{}
 		in.Material.Fc = fc
@@ -139,6 +142,11 @@ func (w *wall) forbids(check string) bool {
 	}
 	return false
 }
+
+// bracingFrom is the unbalanced fill from which the residential code asks for
+// bracing before the fill, IRC 2021 R404.1.7. Strength and sliding are asked
+// below it too.
+const bracingFrom = 4 * units.Foot
 
 // leastFill is the least height of fill worth permitting (judgement).
 const leastFill = 6 * units.Inch
