@@ -1,9 +1,6 @@
 package stability
 
 import (
-	"strconv"
-	"strings"
-
 	"standingbeam/calc/units"
 	"standingbeam/calc/working"
 )
@@ -14,58 +11,6 @@ func (w *Workings) record(b *Body, r *Result) {
 	w.sliding(b, r)
 	w.resultant(b, r)
 	w.bearing(b, r)
-}
-
-// sum collects the terms of a sum and its formula.
-type sum struct {
-	formula strings.Builder
-	with    []working.Term
-}
-
-func (s *sum) add(sign, formula string, with ...working.Term) {
-	if s.formula.Len() > 0 || sign == "−" {
-		if s.formula.Len() > 0 {
-			s.formula.WriteByte(' ')
-		}
-		s.formula.WriteString(sign)
-		s.formula.WriteByte(' ')
-	}
-	s.formula.WriteString(formula)
-	s.with = append(s.with, with...)
-}
-
-// symbol names entry i of a list: the letter with the entry's name below it,
-// or with its number.
-func symbol(letter, name string, i int) string {
-	if name == "" {
-		return letter + strconv.Itoa(i+1)
-	}
-	return letter + "_" + strings.ReplaceAll(name, " ", "_")
-}
-
-// weights adds W x of every weight.
-func (s *sum) weights(letter, arm string, ws []Weight) {
-	for i, v := range ws {
-		p, a := symbol(letter, v.Name, i), symbol(arm, v.Name, i)
-		s.add("+", p+" "+a, working.T(p, v.Force, units.LineForce), working.T(a, v.Arm, units.Level))
-	}
-}
-
-// pushes adds P y of every push.
-func (s *sum) pushes(letter, arm string, ps []Push) {
-	for i, v := range ps {
-		p, a := symbol(letter, v.Name, i), symbol(arm, v.Name, i)
-		s.add("+", p+" "+a, working.T(p, v.Force, units.LineForce), working.T(a, v.Height, units.Level))
-	}
-}
-
-// to writes the sum as a step; an empty one is 0.
-func (s *sum) to(c *working.Chain, symbol string, value units.Quantity) {
-	f := s.formula.String()
-	if f == "" {
-		f = "0"
-	}
-	c.Add(symbol, f, value, "", s.with...)
 }
 
 // moments writes Mr and Mo.
@@ -79,29 +24,28 @@ func moments(c *working.Chain, b *Body, r *Result) {
 	mo.to(c, "Mo", units.Of(r.Overturning, units.LineMoment))
 }
 
+// safety writes FS, but for a factor that is a bound.
+func safety(c *working.Chain, formula string, fs float64, with ...working.Term) {
+	if fs > 0 && fs < Unlimited {
+		c.Add("FS", formula, units.Quantity{Base: fs}, "", with...)
+	}
+}
+
 func (w *Workings) overturning(b *Body, r *Result) {
 	c := w.Overturning
 	if !c.On() {
 		return
 	}
 	moments(c, b, r)
-	if r.Overturning > 0 {
-		c.Add("FS", "Mr/Mo", units.Quantity{Base: r.OverturningFactor}, "",
-			working.T("Mr", r.Righting, units.LineMoment), working.T("Mo", r.Overturning, units.LineMoment))
-	}
+	safety(c, "Mr/Mo", r.OverturningFactor,
+		working.T("Mr", r.Righting, units.LineMoment), working.T("Mo", r.Overturning, units.LineMoment))
 }
 
 // normal writes N.
 func normal(c *working.Chain, b *Body, r *Result) {
 	var n sum
-	for i, v := range b.Weights {
-		p := symbol("W", v.Name, i)
-		n.add("+", p, working.T(p, v.Force, units.LineForce))
-	}
-	for i, v := range b.Uplift {
-		p := symbol("U", v.Name, i)
-		n.add("−", p, working.T(p, v.Force, units.LineForce))
-	}
+	n.loads("+", "W", b.Weights)
+	n.loads("−", "U", b.Uplift)
 	n.to(c, "N", units.Of(r.Normal, units.LineForce))
 }
 
@@ -111,30 +55,22 @@ func (w *Workings) sliding(b *Body, r *Result) {
 		return
 	}
 	normal(c, b, r)
-	var h, g sum
-	for i, v := range b.Drive {
-		p := symbol("P", v.Name, i)
-		h.add("+", p, working.T(p, v.Force, units.LineForce))
-	}
+	var h, f sum
+	h.forces("P", b.Drive)
 	h.to(c, "H", units.Of(r.Driving, units.LineForce))
 	if r.Normal > 0 {
-		g.add("+", "μ N", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce))
+		f.add("+", "μ N", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce))
 		if b.Adhesion > 0 {
-			g.add("+", "A", working.T("A", b.Adhesion, units.LineForce))
+			f.add("+", "A", working.T("A", b.Adhesion, units.LineForce))
 		}
 	}
 	if b.Passive > 0 {
-		g.add("+", "Pp", working.T("Pp", b.Passive, units.LineForce))
+		f.add("+", "Pp", working.T("Pp", b.Passive, units.LineForce))
 	}
-	for i, v := range b.Resist {
-		p := symbol("R", v.Name, i)
-		g.add("+", p, working.T(p, v.Force, units.LineForce))
-	}
-	g.to(c, "F", units.Of(r.SlidingResistance, units.LineForce))
-	if r.Driving > 0 {
-		c.Add("FS", "F/H", units.Quantity{Base: r.SlidingFactor}, "",
-			working.T("F", r.SlidingResistance, units.LineForce), working.T("H", r.Driving, units.LineForce))
-	}
+	f.forces("R", b.Resist)
+	f.to(c, "F", units.Of(r.SlidingResistance, units.LineForce))
+	safety(c, "F/H", r.SlidingFactor,
+		working.T("F", r.SlidingResistance, units.LineForce), working.T("H", r.Driving, units.LineForce))
 }
 
 // place writes x and e.
@@ -169,10 +105,10 @@ func (w *Workings) bearing(b *Body, r *Result) {
 	}
 	n := working.T("N", r.Normal, units.LineForce)
 	width := working.T("B", b.Width, units.Level)
-	e := working.T("e", r.Eccentricity, units.Level)
 	if r.MiddleThird {
-		c.Add("q_toe", "N/B (1 + 6 e/B)", units.Of(r.BearingToe, units.Pressure), "", n, width, e)
-		c.Add("q_heel", "N/B (1 − 6 e/B)", units.Of(r.BearingHeel, units.Pressure), "", n, width, e)
+		e := working.T("e", r.Eccentricity, units.Level)
+		c.Add("q,toe", "N/B (1 + 6 e/B)", units.Of(r.BearingToe, units.Pressure), "", n, width, e)
+		c.Add("q,heel", "N/B (1 − 6 e/B)", units.Of(r.BearingHeel, units.Pressure), "", n, width, e)
 		return
 	}
 	x := working.T("x", r.Resultant, units.Level)
@@ -181,5 +117,7 @@ func (w *Workings) bearing(b *Body, r *Result) {
 	} else {
 		c.Add("c", "3 (B − x)", units.Of(r.Contact, units.Level), "", width, x)
 	}
-	c.Add("q", "2 N/c", units.Of(r.BearingMax, units.Pressure), "", n, working.T("c", r.Contact, units.Level))
+	if r.BearingMax < Unlimited {
+		c.Add("q", "2 N/c", units.Of(r.BearingMax, units.Pressure), "", n, working.T("c", r.Contact, units.Level))
+	}
 }

@@ -16,10 +16,10 @@ func holds(s *Strip, out []hold) []hold {
 	for i, p := range s.Supports {
 		h := hold{at: p.At.Inches(), fixed: p.Kind == Fixed, index: i}
 		if p.Kind == Spring {
-			h.give = s.EI / p.Stiffness.PSI()
-			if !finite(h.give) {
+			if p.Stiffness < 1/far {
 				continue // as soft as nothing
 			}
+			h.give = s.EI / p.Stiffness.PSI()
 		}
 		j := len(out)
 		out = append(out, h)

@@ -6,29 +6,33 @@ import "math"
 // by rounding alone.
 const slack = 1e-9
 
+// far bounds the numbers of a strip, in inches and pounds: none of a wall comes
+// near, and no polynomial of such numbers overflows.
+const far = 1e30
+
 // check returns the first fault of the strip's description.
 func (s *Strip) check() error {
 	top := s.Top.Inches()
-	if !positive(top) {
+	if !measure(top) {
 		return Error{BadTop, -1}
 	}
-	if !positive(s.EI) {
+	if !measure(s.EI) {
 		return Error{BadEI, -1}
 	}
 	inside := func(y float64) bool { return y >= -slack*top && y <= top*(1+slack) }
 	for i, l := range s.Loads {
 		if !(inside(l.From.Inches()) && inside(l.To.Inches()) && l.From < l.To &&
-			finite(l.AtFrom.PSI()) && finite(l.AtTo.PSI())) {
+			near(l.AtFrom.PSI()) && near(l.AtTo.PSI())) {
 			return Error{BadLoad, i}
 		}
 	}
 	for i, p := range s.Points {
-		if !(inside(p.At.Inches()) && finite(float64(p.Force))) {
+		if !(inside(p.At.Inches()) && near(float64(p.Force))) {
 			return Error{BadPoint, i}
 		}
 	}
 	for i, c := range s.Couples {
-		if !(inside(c.At.Inches()) && finite(float64(c.M))) {
+		if !(inside(c.At.Inches()) && near(float64(c.M))) {
 			return Error{BadCouple, i}
 		}
 	}
@@ -36,7 +40,7 @@ func (s *Strip) check() error {
 		k := p.Stiffness.PSI()
 		ok := inside(p.At.Inches()) && p.Kind <= Spring
 		if p.Kind == Spring {
-			ok = ok && k >= 0 && finite(k)
+			ok = ok && k >= 0 && near(k)
 		}
 		for _, q := range s.Supports[:i] {
 			ok = ok && math.Abs(float64(p.At-q.At)) > slack*top
@@ -48,5 +52,6 @@ func (s *Strip) check() error {
 	return nil
 }
 
-func finite(v float64) bool   { return math.Abs(v) <= math.MaxFloat64 }
-func positive(v float64) bool { return v > 0 && finite(v) }
+func near(v float64) bool    { return math.Abs(v) <= far }
+func measure(v float64) bool { return v >= 1/far && v <= far }
+func finite(v float64) bool  { return math.Abs(v) <= math.MaxFloat64 }

@@ -67,17 +67,28 @@ func (d Diagram) MaxDeflection() (at, u units.Length) {
 	var p peak
 	for i := range d.segments {
 		g := &d.segments[i]
-		c := &g.Moment
-		l := g.length()
-		var room [8]float64
-		ts := roots(room[:0], []float64{g.Slope * d.ei, -c[0], -c[1] / 2, -c[2] / 3, -c[3] / 4}, l)
-		ts = append(ts, 0, l)
-		for _, t := range ts {
+		var room [6]float64
+		for _, t := range g.upright(room[:0], d.ei) {
 			u := g.deflection(t, d.ei)
 			p.offer(g.From.Inches()+t, u, math.Abs(u))
 		}
 	}
 	return units.Length(p.at), units.Length(p.value)
+}
+
+// upright returns the ends of the segment and the places within it where the
+// slope is zero, in ascending order: V tells where M turns, M where the slope
+// turns.
+func (g *Segment) upright(out []float64, ei float64) []float64 {
+	l := g.length()
+	c := &g.Moment
+	var roomV, roomM [4]float64
+	turns := quadratic(roomV[:0], c[1], 2*c[2], 3*c[3], l)
+	bends := crossings(roomM[:0], c[:], turns, l)
+	slope := [5]float64{g.Slope * ei, -c[0], -c[1] / 2, -c[2] / 3, -c[3] / 4}
+	out = append(out, 0)
+	out = crossings(out, slope[:], bends, l)
+	return append(out, l)
 }
 
 // still returns the ends of the segment and the places within it where V is

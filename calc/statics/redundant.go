@@ -1,7 +1,5 @@
 package statics
 
-import "math"
-
 // redundant is one reaction beyond the base, with what the base answers to it
 // when it is 1.
 type redundant struct {
@@ -50,34 +48,15 @@ func (x redundant) line(hs []hold, b base, g *Segment) (a, c float64) {
 }
 
 // settle finds the reactions beyond the base and adds them to hs. segs holds
-// the moments of the base alone. The condition is that the complementary
-// energy is least:
-//
-//	Σj X[j] (∫ mi mj + Σ ri rj EI/k) = −∫ mi M − Σ ri R EI/k
-//
-// with mi the moment and ri the reactions of the redundant i when it is 1.
+// the moments of the base alone. It reports false when there is no answer.
 func settle(segs []Segment, b base, hs []hold) bool {
 	var roomX [6]redundant
 	xs := redundants(hs, b, roomX[:0])
 	n := len(xs)
-	if n == 0 {
-		return true
-	}
 	var roomF [36]float64
-	var roomD, roomA, roomC [6]float64
-	f, d, as, cs := take(roomF[:], n*n), take(roomD[:], n), take(roomA[:], n), take(roomC[:], n)
-	for k := range segs {
-		g := &segs[k]
-		l := g.length()
-		first, second := g.turn(l), weighted(g, l)
-		for i, x := range xs {
-			as[i], cs[i] = x.line(hs, b, g)
-			d[i] -= as[i]*first + cs[i]*second
-			for j := 0; j <= i; j++ {
-				f[i*n+j] += l * (as[i]*as[j] + l*((as[i]*cs[j]+cs[i]*as[j])/2+l*cs[i]*cs[j]/3))
-			}
-		}
-	}
+	var roomD [6]float64
+	f, d := take(roomF[:], n*n), take(roomD[:], n)
+	bending(f, d, xs, segs, b, hs)
 	yielding(f, d, xs, b, hs)
 	if !cholesky(f, d, n) {
 		return false
@@ -99,7 +78,32 @@ func settle(segs []Segment, b base, hs []hold) bool {
 	return true
 }
 
-// yielding adds the work of the springs.
+// bending and yielding add up the condition that the complementary energy is
+// least, times EI,
+//
+//	Σj X[j] (∫ mi mj + Σ ri rj EI/k) = −∫ mi M − Σ ri R EI/k
+//
+// with mi the moment and ri the reactions of the redundant i when it is 1:
+// bending the integrals, yielding the springs. Of the symmetric f only the
+// lower half is filled.
+func bending(f, d []float64, xs []redundant, segs []Segment, b base, hs []hold) {
+	n := len(xs)
+	var roomA, roomC [6]float64
+	as, cs := take(roomA[:], n), take(roomC[:], n)
+	for k := range segs {
+		g := &segs[k]
+		l := g.length()
+		first, second := g.turn(l), g.weighted(l)
+		for i, x := range xs {
+			as[i], cs[i] = x.line(hs, b, g)
+			d[i] -= as[i]*first + cs[i]*second
+			for j := 0; j <= i; j++ {
+				f[i*n+j] += l * (as[i]*as[j] + l*((as[i]*cs[j]+cs[i]*as[j])/2+l*cs[i]*cs[j]/3))
+			}
+		}
+	}
+}
+
 func yielding(f, d []float64, xs []redundant, b base, hs []hold) {
 	n := len(xs)
 	for i, x := range xs {
@@ -116,50 +120,10 @@ func yielding(f, d []float64, xs []redundant, b base, hs []hold) {
 	}
 }
 
-// weighted is the integral of M t over a segment of length l.
-func weighted(g *Segment, l float64) float64 {
-	c := &g.Moment
-	return l * l * (c[0]/2 + l*(c[1]/3+l*(c[2]/4+l*c[3]/5)))
-}
-
 // take returns n zeros, in room where they fit.
 func take(room []float64, n int) []float64 {
 	if n <= len(room) {
 		return room[:n]
 	}
 	return make([]float64, n)
-}
-
-// cholesky solves f x = d in place for a symmetric positive f, of which the
-// lower half is given. It reports false when f is not positive.
-func cholesky(f, d []float64, n int) bool {
-	for j := 0; j < n; j++ {
-		for i := j; i < n; i++ {
-			s := f[i*n+j]
-			for k := 0; k < j; k++ {
-				s -= f[i*n+k] * f[j*n+k]
-			}
-			if i == j {
-				if !positive(s) {
-					return false
-				}
-				f[j*n+j] = math.Sqrt(s)
-				continue
-			}
-			f[i*n+j] = s / f[j*n+j]
-		}
-	}
-	for i := 0; i < n; i++ {
-		for k := 0; k < i; k++ {
-			d[i] -= f[i*n+k] * d[k]
-		}
-		d[i] /= f[i*n+i]
-	}
-	for i := n - 1; i >= 0; i-- {
-		for k := i + 1; k < n; k++ {
-			d[i] -= f[k*n+i] * d[k]
-		}
-		d[i] /= f[i*n+i]
-	}
-	return true
 }

@@ -22,23 +22,17 @@ func quadratic(out []float64, a, b, c, l float64) []float64 {
 	return out
 }
 
-// roots appends the places between 0 and l where the polynomial with
-// coefficients c, of ascending power, changes its sign. Between two roots of
-// its derivative it runs one way, and there a sign change is halved down.
-func roots(out []float64, c []float64, l float64) []float64 {
-	n := len(c) - 1
-	if n <= 2 {
-		return quadratic(out, c[0], c[1], c[2], l)
-	}
-	var room [5]float64
-	slope := room[:n]
-	for i := range slope {
-		slope[i] = float64(i+1) * c[i+1]
-	}
-	var turnRoom [6]float64
-	turns := append(roots(turnRoom[:0], slope, l), l)
+// crossings appends the places between 0 and l where the polynomial with
+// coefficients c, of ascending power, changes its sign. turns are the roots of
+// its derivative, ascending: between two of them it runs one way, and there a
+// change of sign is halved down.
+func crossings(out, c, turns []float64, l float64) []float64 {
 	lower := 0.0
-	for _, upper := range turns {
+	for i := range len(turns) + 1 {
+		upper := l
+		if i < len(turns) {
+			upper = turns[i]
+		}
 		if t, ok := halve(c, lower, upper); ok {
 			out = append(out, t)
 		}

@@ -48,7 +48,7 @@ func (s Slab) Drag(c *working.Chain) units.ForcePerLength {
 	t := units.ForcePerLength(s.grip() * beyond.Inches())
 	if c.On() {
 		s.recordWedge(c)
-		c.Add("T", "μ w (L − a)", units.Of(t, units.LineForce), "", s.terms(working.T("L", max(s.Length, s.Wedge()), units.Level))...)
+		c.Add("T", "μ w max(0; L − a)", units.Of(t, units.LineForce), "", s.terms(working.T("L", s.Length, units.Level))...)
 	}
 	return t
 }
@@ -87,5 +87,5 @@ func (s Slab) recordWedge(c *working.Chain) {
 		c.Add("a", "H", units.Of(s.Wedge(), units.Level), "", h)
 		return
 	}
-	c.Add("a", "H tan(45° − φ/2)", units.Of(s.Wedge(), units.Level), "", h, working.T("φ", s.Phi, units.Degrees))
+	c.Add("a", "H √Ka", units.Of(s.Wedge(), units.Level), "", h, working.Number("Ka", soil.ActiveCoefficient(s.Phi)))
 }
