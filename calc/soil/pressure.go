@@ -66,7 +66,7 @@ type Ground struct {
 // water's level. Water above the ground is counted from its own level down.
 // Saturated soil lighter than water counts as weightless. There is no pressure
 // where the ground does not rise above the floor. Valid for numbers ≥ 0; the
-// caller validates.
+// caller validates, and a block that is no number is refused by the strip.
 //
 // Source: IBC 2021 1610.1 (buoyant soil and full hydrostatic pressure below
 // the water, surcharge added).
@@ -83,7 +83,7 @@ func Append(out []Block, g Ground) []Block {
 		return out
 	}
 	add := func(c Cause, from, to units.Length, top, bottom float64) {
-		if from > to && (top > 0 || bottom > 0) {
+		if from > to && (top != 0 || bottom != 0) {
 			out = append(out, Block{c, g.Side, from, to, units.Stress(top), units.Stress(bottom)})
 		}
 	}
