@@ -9,6 +9,9 @@ import (
 // not the finished wall: "Sliding, before the slab".
 func (s Speaker) CheckName(c calc.Check) string {
 	name := s.placed("name."+c.ID, c)
+	if id := "name." + c.ID + "." + string(c.Bar); c.Bar != "" && s.Has(id) {
+		name = s.Word(id)
+	}
 	if c.Stage == "" || c.Stage == calc.Finished {
 		return name
 	}
@@ -99,16 +102,19 @@ var fractions = []struct {
 }{
 	{0.95, "share.nearly"}, {0.9, "share.9/10"}, {0.8, "share.4/5"}, {0.75, "share.3/4"},
 	{2.0 / 3, "share.2/3"}, {0.6, "share.3/5"}, {0.5, "share.1/2"}, {0.4, "share.2/5"}, {1.0 / 3, "share.1/3"},
-	{0.25, "share.1/4"}, {0.2, "share.1/5"}, {0.1, "share.1/10"}, {1e-9, "share.less"},
+	{0.25, "share.1/4"}, {0.2, "share.1/5"}, {0.1, "share.1/10"},
 }
 
 // Fraction says a share in words, rounded down to one that people use: 0.35 is
 // "a third".
 func (s Speaker) Fraction(share float64) string {
 	for _, f := range fractions {
-		if share >= f.least-0.005 && share > 0 {
+		if share >= f.least-slack {
 			return s.Word(f.id)
 		}
+	}
+	if share > 0 {
+		return s.Word("share.less")
 	}
 	return s.Word("share.none")
 }

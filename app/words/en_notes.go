@@ -19,6 +19,9 @@ var enNotes = table{
 	"note.today-full-strength":    "Today's concrete strength was not given: the full {0} taken. Do not fill before it is reached.",
 	"note.weight-assumed":         "Weight of the soil was not given: {0} taken.",
 
+	"note.table-note-l": "By the table's footnote l a wall of concrete of {0-} needs no verticals here.",
+	"note.table-note-m": "By the table's footnote m a wall of concrete of {0-} needs no verticals here.",
+
 	// What answer is missing.
 	"note.needs-floor-edge":      "Say what the floor edge can take: it must take {0+}.",
 	"note.needs-footing":         "Say what footing the wall stands on.",
@@ -51,6 +54,7 @@ var enNotes = table{
 
 	// Today.
 	"note.concrete-too-young": "Today's concrete stands at {0-}; wait for {1+}.",
+	"note.bracing-waived":     "Up to {0-} of fill the residential code asks for no bracing; strength and sliding are asked all the same.",
 	"note.nothing-holds-top":  "Nothing holds the top yet.",
 	"note.slab-not-in":        "The slab at the foot is not in yet.",
 	"note.tie-slab-not-cast":  "The slab that ties the top is not cast yet.",
@@ -96,5 +100,6 @@ var enReasons = table{
 	"note.table-thickness-under-table": "The wall is thinner than {0+}.",
 	"note.table-centred-not-eight":     "Bars in the center: the table has them for {0} walls only.",
 	"note.table-fc-under-table":        "The concrete is weaker than {0+}.",
+	"note.table-grade-not-offered":     "The table does not print its bars in this grade and spacing.",
 	"note.table-fy-under-table":        "The steel is weaker than {0+}.",
 }
