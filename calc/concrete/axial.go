@@ -19,7 +19,7 @@ import (
 //
 // Source: ACI 318-19, 22.2, 22.4.2.1, Table 21.2.2.
 func (s Section) FlexureWithAxial(pu units.ForcePerLength, w *working.Chain) Strength {
-	if !s.valid() || math.IsNaN(float64(pu)) {
+	if !s.valid() || !(math.Abs(float64(pu)) <= farOff) {
 		return Strength{}
 	}
 	c, ok := s.axisAt(float64(pu))

@@ -17,7 +17,7 @@ func CrackSpacing(fs units.Stress, cc units.Length) units.Length {
 		fs = 1
 	}
 	ratio := 40000 / fs.PSI()
-	return units.Length(max(0, min(15*ratio-2.5*cc.Inches(), 12*ratio)))
+	return units.Length(max(0, min(15*ratio-2.5*positive(cc.Inches()), 12*ratio)))
 }
 
 // WallThickness returns the least thickness of a reinforced bearing wall whose

@@ -25,20 +25,26 @@ type Section struct {
 	Lambda float64 // lightweight factor λ; 0 stands for 1, normal weight
 }
 
-// valid reports whether the section has any strength: positive, finite values
-// and the bars inside the concrete.
+// most bounds strengths, in psi, and lengths, in inches; farOff the actions, in
+// lb and lb·in per inch: so that every result is finite.
+const (
+	most   = 1e6
+	farOff = 1e12
+)
+
+// valid reports whether the section has any strength: positive values of this
+// world and the bars inside the concrete.
 func (s Section) valid() bool {
-	return s.Fc > 0 && s.Fy > 0 && s.D > 0 && s.H >= s.D && s.As > 0 && s.Lambda >= 0 &&
-		!math.IsInf(float64(s.Fc), 0) && !math.IsInf(float64(s.Fy), 0) &&
-		!math.IsInf(float64(s.H), 0) && !math.IsInf(float64(s.As), 0)
+	return s.Fc >= 1 && s.Fc <= most && s.Fy >= 1 && s.Fy <= most && s.D >= 0.01 && s.H >= s.D && s.H <= most &&
+		s.As >= 1e-9 && s.As <= most && s.Lambda >= 0
 }
 
-// lambda returns λ.
+// lambda returns λ ≤ 1.
 func (s Section) lambda() float64 {
 	if s.Lambda == 0 {
 		return 1
 	}
-	return s.Lambda
+	return min(s.Lambda, 1)
 }
 
 // root returns √f'c ≤ 100 psi, 22.5.3.1, in psi.

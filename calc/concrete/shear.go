@@ -18,7 +18,7 @@ import (
 //
 // Source: ACI 318-19, Table 22.5.5.1(c), 22.5.5.1.1 to 22.5.5.1.3, 22.5.3.1.
 func (s Section) Shear(nu units.ForcePerLength, sizeEffect bool, w *working.Chain) units.ForcePerLength {
-	if !s.valid() || math.IsNaN(float64(nu)) {
+	if !s.valid() || !(math.Abs(float64(nu)) <= farOff) {
 		return 0
 	}
 	d := s.D.Inches()
@@ -71,7 +71,7 @@ func (s Section) recordShear(w *working.Chain, nu units.ForcePerLength, sizeEffe
 // Source: ACI 318-19, 22.9.4.2, Table 22.9.4.4, 22.9.1.3.
 func ShearFriction(avf units.AreaPerLength, fy units.Stress, mu float64, h units.Length, fc units.Stress, roughened bool, w *working.Chain) units.ForcePerLength {
 	steel := min(fy, aci.FrictionFy)
-	if !(avf > 0 && steel > 0 && mu > 0 && h > 0 && fc > 0) {
+	if !(avf > 0 && avf <= most && steel > 0 && mu > 0 && mu <= 10 && h > 0 && h <= most && fc > 0 && fc <= most) {
 		return 0
 	}
 	formula, limit := "min(μ Avf fy; min(0.2 f'c; 800) b h)", min(0.2*fc.PSI(), 800)
@@ -81,9 +81,6 @@ func ShearFriction(avf units.AreaPerLength, fy units.Stress, mu float64, h units
 	}
 	vn := min(mu*float64(avf)*steel.PSI(), limit*h.Inches())
 	design := aci.PhiShear * vn
-	if math.IsInf(design, 0) || math.IsNaN(design) {
-		return 0
-	}
 	if w.On() {
 		w.Add("Vn", formula, units.Of(vn, units.LineForce), "22.9.4.2",
 			working.Number("μ", mu), working.T("Avf", avf, units.SteelArea), working.T("fy", steel, units.Strength),

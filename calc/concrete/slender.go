@@ -21,13 +21,13 @@ import (
 // Source: ACI 318-19, 6.6.4.4.2, 6.6.4.4.4(a), 6.6.4.5.1 to 6.6.4.5.4, 6.2.5.3.
 func MagnifiedMoment(mu units.MomentPerLength, pu units.ForcePerLength, fc units.Stress, h, lu units.Length, sustained float64, w *working.Chain) (units.MomentPerLength, bool) {
 	m := math.Abs(float64(mu))
-	if !(m <= math.MaxFloat64) || math.IsNaN(float64(pu)) {
+	if !(m <= farOff) || math.IsNaN(float64(pu)) {
 		return 0, false
 	}
 	if pu <= 0 {
 		return units.MomentPerLength(m), true
 	}
-	if !(fc > 0 && h > 0 && lu > 0 && sustained >= 0 && pu <= math.MaxFloat64) {
+	if !(fc >= 1 && fc <= most && h >= 0.01 && h <= most && lu >= 0.01 && lu <= most && sustained >= 0 && sustained <= 1 && pu <= farOff) {
 		return units.MomentPerLength(m), false
 	}
 	s := slender{m: m, pu: float64(pu), ec: ModulusOfElasticity(fc), h: h, lu: lu, sustained: sustained}

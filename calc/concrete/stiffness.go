@@ -6,12 +6,20 @@ import (
 	"standingbeam/calc/units"
 )
 
+// positive returns v, and 0 for what is not a positive number of this world.
+func positive(v float64) float64 {
+	if v > 0 && v <= most {
+		return v
+	}
+	return 0
+}
+
 // ModulusOfElasticity returns Ec = 57,000 √f'c for normal weight concrete, in
 // psi.
 //
 // Source: ACI 318-19, 19.2.2.1(b).
 func ModulusOfElasticity(fc units.Stress) units.Stress {
-	return units.Stress(57000 * math.Sqrt(max(0, fc.PSI())))
+	return units.Stress(57000 * math.Sqrt(positive(fc.PSI())))
 }
 
 // Rupture returns the modulus of rupture fr = 7.5 λ √f'c in psi; λ = 0 stands
@@ -19,20 +27,20 @@ func ModulusOfElasticity(fc units.Stress) units.Stress {
 //
 // Source: ACI 318-19, Eq. (19.2.3.1).
 func Rupture(fc units.Stress, lambda float64) units.Stress {
-	return units.Stress(7.5 * Section{Lambda: lambda}.lambda() * math.Sqrt(max(0, fc.PSI())))
+	return units.Stress(7.5 * Section{Lambda: positive(lambda)}.lambda() * math.Sqrt(positive(fc.PSI())))
 }
 
 // CrackingMoment returns Mcr = fr Ig/yt = fr h²/6.
 //
 // Source: ACI 318-19, Eq. (24.2.3.5).
 func (s Section) CrackingMoment() units.MomentPerLength {
-	h := s.H.Inches()
+	h := positive(s.H.Inches())
 	return units.MomentPerLength(Rupture(s.Fc, s.Lambda).PSI() * h * h / 6)
 }
 
 // GrossInertia returns Ig = h³/12 in in⁴ per inch of width, the steel left out.
 func (s Section) GrossInertia() float64 {
-	h := max(0, s.H.Inches())
+	h := positive(s.H.Inches())
 	return h * h * h / 12
 }
 
@@ -48,10 +56,20 @@ func (s Section) CrackedInertia() float64 {
 	if !s.valid() {
 		return 0
 	}
-	n := aci.SteelModulus.PSI() / ModulusOfElasticity(s.Fc).PSI()
-	steel, d := n*float64(s.As), s.D.Inches()
-	kd := math.Sqrt(steel*steel+2*steel*d) - steel
-	return kd*kd*kd/3 + steel*(d-kd)*(d-kd)
+	kd := s.crackedAxis()
+	return kd*kd*kd/3 + s.transformed()*(s.D.Inches()-kd)*(s.D.Inches()-kd)
+}
+
+// transformed returns n As, the bars as concrete, in in²/in.
+func (s Section) transformed() float64 {
+	return aci.SteelModulus.PSI() / ModulusOfElasticity(s.Fc).PSI() * float64(s.As)
+}
+
+// crackedAxis returns kd, the depth of the neutral axis of the cracked, elastic
+// section, in inches.
+func (s Section) crackedAxis() float64 {
+	steel := s.transformed()
+	return math.Sqrt(steel*steel+2*steel*s.D.Inches()) - steel
 }
 
 // EffectiveInertia returns Ie in in⁴ per inch of width under the service moment
