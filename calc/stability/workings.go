@@ -7,20 +7,25 @@ import (
 
 // record writes the sum of a check that was done.
 func (w *Workings) record(b *Body, r *Result) {
-	w.overturning(b, r)
-	w.sliding(b, r)
-	w.resultant(b, r)
+	if !w.Overturning.On() && !w.Sliding.On() && !w.Resultant.On() && !w.Bearing.On() {
+		return
+	}
+	list := itemize(b)
+	w.overturning(list, r)
+	w.sliding(list, b, r)
+	w.resultant(list, b, r)
 	w.bearing(b, r)
 }
 
 // moments writes Mr and Mo.
-func moments(c *working.Chain, b *Body, r *Result) {
-	var mr, mo sum
-	mr.weights("W", "x", b.Weights)
-	mr.pushes("R", "z", b.Resist)
+func moments(c *working.Chain, list items, r *Result) {
+	mr := newSum(2 * (len(list.weights) + len(list.resist)))
+	mr.moments(list.weights)
+	mr.moments(list.resist)
 	mr.to(c, "Mr", units.Of(r.Righting, units.LineMoment))
-	mo.pushes("P", "y", b.Drive)
-	mo.weights("U", "u", b.Uplift)
+	mo := newSum(2 * (len(list.drive) + len(list.uplift)))
+	mo.moments(list.drive)
+	mo.moments(list.uplift)
 	mo.to(c, "Mo", units.Of(r.Overturning, units.LineMoment))
 }
 
@@ -31,43 +36,43 @@ func safety(c *working.Chain, formula string, fs float64, with ...working.Term) 
 	}
 }
 
-func (w *Workings) overturning(b *Body, r *Result) {
+func (w *Workings) overturning(list items, r *Result) {
 	c := w.Overturning
 	if !c.On() {
 		return
 	}
-	moments(c, b, r)
+	moments(c, list, r)
 	safety(c, "Mr/Mo", r.OverturningFactor,
 		working.T("Mr", r.Righting, units.LineMoment), working.T("Mo", r.Overturning, units.LineMoment))
 }
 
 // normal writes N.
-func normal(c *working.Chain, b *Body, r *Result) {
-	var n sum
-	n.loads("+", "W", b.Weights)
-	n.loads("−", "U", b.Uplift)
+func normal(c *working.Chain, list items, r *Result) {
+	n := newSum(len(list.weights) + len(list.uplift))
+	n.forces("+", list.weights)
+	n.forces("−", list.uplift)
 	n.to(c, "N", units.Of(r.Normal, units.LineForce))
 }
 
-func (w *Workings) sliding(b *Body, r *Result) {
+func (w *Workings) sliding(list items, b *Body, r *Result) {
 	c := w.Sliding
 	if !c.On() {
 		return
 	}
-	normal(c, b, r)
-	var h, f sum
-	h.forces("P", b.Drive)
+	normal(c, list, r)
+	h, f := newSum(len(list.drive)), newSum(len(list.resist)+4)
+	h.forces("+", list.drive)
 	h.to(c, "H", units.Of(r.Driving, units.LineForce))
 	if r.Normal > 0 {
-		f.add("+", "μ N", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce))
+		f.product("+", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce))
 		if b.Adhesion > 0 {
-			f.add("+", "A", working.T("A", b.Adhesion, units.LineForce))
+			f.product("+", working.T("A", b.Adhesion, units.LineForce))
 		}
 	}
 	if b.Passive > 0 {
-		f.add("+", "Pp", working.T("Pp", b.Passive, units.LineForce))
+		f.product("+", working.T("Pp", b.Passive, units.LineForce))
 	}
-	f.forces("R", b.Resist)
+	f.forces("+", list.resist)
 	f.to(c, "F", units.Of(r.SlidingResistance, units.LineForce))
 	safety(c, "F/H", r.SlidingFactor,
 		working.T("F", r.SlidingResistance, units.LineForce), working.T("H", r.Driving, units.LineForce))
@@ -82,13 +87,13 @@ func place(c *working.Chain, b *Body, r *Result) {
 		working.T("B", b.Width, units.Level), working.T("x", r.Resultant, units.Level))
 }
 
-func (w *Workings) resultant(b *Body, r *Result) {
+func (w *Workings) resultant(list items, b *Body, r *Result) {
 	c := w.Resultant
 	if !c.On() {
 		return
 	}
-	moments(c, b, r)
-	normal(c, b, r)
+	moments(c, list, r)
+	normal(c, list, r)
 	if r.Normal > 0 {
 		place(c, b, r)
 	}
