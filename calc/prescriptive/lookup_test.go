@@ -148,14 +148,14 @@ func TestInSteel(t *testing.T) {
 
 // Note m: 12/9/8/60 prints No. 4 at 48 in, or plain with 3,500 psi. Note l:
 // 8/8/6/30 needs none and may be 2 in thinner with 4,000 psi, where 6/8/6/30
-// prints No. 4 at 37 in.
+// prints No. 4 at 37 in. 8/6/6/45 needs none but has no note.
 func TestPlainByNote(t *testing.T) {
 	m, l := ask(11.5, 9, 8, 60), ask(5.5, 8, 6, 30)
 	for _, c := range []struct {
 		q    Query
 		fc   units.Stress
 		note string
-	}{{m, 3000, ""}, {m, 3500, "m"}, {l, 3500, ""}, {l, 4000, "l"}, {ask(7.5, 8, 8, 60), 8000, ""}, {ask(7.5, 8, 4, 30), 8000, ""}} {
+	}{{m, 3000, ""}, {m, 3500, "m"}, {l, 3500, ""}, {l, 4000, "l"}, {ask(7.5, 8, 8, 60), 8000, ""}, {ask(7.5, 8, 4, 30), 8000, ""}, {ask(5.5, 6, 6, 45), 8000, ""}} {
 		c.q.Fc = c.fc
 		got, ok := PlainByNote(c.q)
 		if ok != (c.note != "") || ok && (got.Note != c.note || !got.None || got.Bar.Number != 0) {
