@@ -42,18 +42,11 @@ addEventListener("appinstalled", () => {
 
 // --- the program -----------------------------------------------------------
 
-let started = false;
-
 async function start() {
-  if (await takeWaitingVersion()) {
-    location.reload();
-    return;
-  }
   const loader = document.getElementById("app-wasm-loader");
   try {
     const go = new Go();
     const instance = await loadProgram(go, document.getElementById("app-wasm-loader-bar"));
-    started = true;
     go.run(instance).then(showStopped, showStopped);
     loader.remove();
   } catch (err) {
@@ -98,33 +91,16 @@ function showStopped() {
 document.getElementById("app-stopped-reload").addEventListener("click", () => location.reload());
 
 // --- offline and updates ---------------------------------------------------
-// A new version installs itself whole beside the old one and waits. The page
-// is told, and goes on with the version it has. The next load of the page
-// takes the waiting version before anything can be typed.
+// The worker stores a new version whole beside the one that is shown. The page
+// is then told, and goes on with what it has. The next load of the page gets
+// the new version.
 
 const workers = (() => {
   try { return navigator.serviceWorker; } catch { return undefined; }
 })();
 let registration;
+let told = false;
 let lastLook = Date.now();
-
-async function takeWaitingVersion() {
-  try {
-    const known = workers && await workers.getRegistration(base);
-    const waiting = known && known.waiting;
-    if (!waiting || !known.active) { return false; }
-    return await new Promise((resolve) => {
-      waiting.addEventListener("statechange", () => {
-        if (waiting.state === "activated") { resolve(true); }
-        if (waiting.state === "redundant") { resolve(false); }
-      });
-      setTimeout(resolve, 4000, false);
-      waiting.postMessage("take over");
-    });
-  } catch {
-    return false;
-  }
-}
 
 async function keepForOffline() {
   if (!workers) { return; }
@@ -132,7 +108,8 @@ async function keepForOffline() {
     registration = await workers.register(new URL("worker.js", base), { updateViaCache: "none" });
     registration.addEventListener("updatefound", watchInstalling);
     watchInstalling();
-    if (registration.waiting && registration.active) { goappOnUpdate(); }
+    if (registration.active) { registration.active.postMessage("started"); }
+    tellOfUpdate();
     lookForUpdate();
   } catch (err) {
     console.warn("working offline is not possible here:", err);
@@ -143,8 +120,19 @@ function watchInstalling() {
   const installing = registration.installing;
   if (!installing) { return; }
   installing.addEventListener("statechange", () => {
-    if (installing.state === "installed" && registration.active) { goappOnUpdate(); }
+    if (installing.state === "installed") { tellOfUpdate(); }
   });
+}
+
+// tellOfUpdate tells the page, once, when the next load will get another
+// version than this.
+async function tellOfUpdate() {
+  const note = await caches.match(new URL("current-version", base),
+    { cacheName: "standing-beam " + base.pathname + " note" });
+  if (!told && note && await note.text() !== version) {
+    told = true;
+    goappOnUpdate();
+  }
 }
 
 function lookForUpdate() {
@@ -156,12 +144,5 @@ document.addEventListener("visibilitychange", () => {
   const hour = 60 * 60 * 1000;
   if (document.visibilityState === "visible" && Date.now() - lastLook > hour) { lookForUpdate(); }
 });
-
-// Another tab has let a new version take over.
-if (workers && workers.controller) {
-  workers.addEventListener("controllerchange", () => {
-    if (started) { goappOnUpdate(); } else { location.reload(); }
-  });
-}
 
 start();

@@ -1,31 +1,39 @@
 "use strict";
-// Keeps one whole version of the site, so that it works without a network.
+// Keeps the site, so that it works without a network. Each version lies whole
+// in a cache of its own, and one entry names the version that the next load
+// of the page gets. Files are asked for with their version, as ?v=…, so any
+// worker can serve any version it finds, and no page mixes two.
 const version = "{{version}}";
 const files = {{files}};
 
 const root = self.registration.scope;
 const family = "standing-beam " + new URL(root).pathname + " ";
-const cacheName = family + version;
-const known = new Set(files.map((file) => new URL(file.path, root).pathname));
-const start = new URL(root).pathname;
+const noteCache = family + "note";
+const noteAddress = new URL("current-version", root);
+
+// --- keeping a version -----------------------------------------------------
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 
 // install fetches everything past the HTTP cache and checks that each file is
 // the one this version was built with. One that differs or is missing, as
-// while a host is being updated, stops the whole: versions never mix. The
-// browser tries again later.
+// while a host is being changed, stops the whole, and the page goes on with
+// the version it has. The browser tries again later.
 async function install() {
   const bodies = await Promise.all(files.map(fetchChecked));
-  const cache = await caches.open(cacheName);
+  const cache = await caches.open(family + version);
   try {
     await Promise.all(files.map((file, i) => cache.put(new URL(file.path, root), new Response(bodies[i], {
       headers: { "Content-Type": file.type, "Content-Length": String(bodies[i].byteLength) },
     }))));
   } catch (err) {
-    await caches.delete(cacheName);
+    if (await currentVersion() !== version) { await caches.delete(family + version); }
     throw err;
   }
+  const before = await currentVersion();
+  await setCurrentVersion(version);
+  await deleteAllBut(version, before);
+  self.skipWaiting(); // not awaited: it may itself wait for the end of this
 }
 
 async function fetchChecked(file) {
@@ -40,37 +48,57 @@ async function fetchChecked(file) {
   return body;
 }
 
-self.addEventListener("activate", (event) => event.waitUntil(deleteOlder()));
+async function currentVersion() {
+  const note = await caches.match(noteAddress, { cacheName: noteCache });
+  return note ? note.text() : "";
+}
 
-async function deleteOlder() {
+async function setCurrentVersion(name) {
+  const cache = await caches.open(noteCache);
+  await cache.put(noteAddress, new Response(name));
+}
+
+// deleteAllBut removes this site's versions other than those named. Caches of
+// other sites of the origin are not touched.
+async function deleteAllBut(...keep) {
   const names = await caches.keys();
   await Promise.all(names
-    .filter((name) => name.startsWith(family) && name !== cacheName)
+    .filter((name) => name.startsWith(family) && name !== noteCache && !keep.includes(name.slice(family.length)))
     .map((name) => caches.delete(name)));
 }
 
-// A new version waits until no tab shows the old one, or until a page that
-// has only begun to load asks for it.
+// A page that has started says so. When it is the only one, no other version
+// is needed any more.
 self.addEventListener("message", (event) => {
-  if (event.data === "take over") { event.waitUntil(self.skipWaiting()); }
+  if (event.data === "started") { event.waitUntil(tidy()); }
 });
+
+async function tidy() {
+  const tabs = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  if (tabs.filter((tab) => tab.url.startsWith(root)).length <= 1) {
+    await deleteAllBut(await currentVersion());
+  }
+}
+
+// --- serving it ------------------------------------------------------------
 
 self.addEventListener("fetch", (event) => {
   const request = event.request;
   const address = new URL(request.url);
-  if (request.method !== "GET" || address.origin !== self.location.origin) { return; }
-  if (request.mode === "navigate") {
-    if (address.pathname === start || address.pathname === start + "index.html") {
-      event.respondWith(answer(root, request));
-    }
+  if (request.method !== "GET" || !address.href.startsWith(root)) { return; }
+  if (request.mode !== "navigate") {
+    event.respondWith(answer(address, address.searchParams.get("v"), request));
     return;
   }
-  if (!known.has(address.pathname)) { return; }
-  const wanted = address.searchParams.get("v");
-  event.respondWith(wanted && wanted !== version ? Response.error() : answer(address, request));
+  const path = address.pathname;
+  if (path === new URL(root).pathname || path === new URL("index.html", root).pathname) {
+    event.respondWith(answer(root, null, request));
+  }
 });
 
-async function answer(address, request) {
-  const cache = await caches.open(cacheName);
-  return await cache.match(address, { ignoreSearch: true }) || fetch(request);
+// answer looks an address up in the version wanted, or else in the current
+// one. What is not kept comes from the network.
+async function answer(address, wanted, request) {
+  const cacheName = family + (wanted || await currentVersion());
+  return await caches.match(address, { cacheName, ignoreSearch: true }) || fetch(request);
 }

@@ -21,7 +21,10 @@ type host struct {
 
 	mu      sync.Mutex
 	handler http.Handler
+	old     http.Handler // an earlier version, of which oldFile is still served
+	oldFile string
 	maxAge  string // Cache-Control, when the host lets files be stored
+	odd     bool   // sends the program as an unknown type, and nothing compressed
 	asked   []string
 	server  *http.Server
 }
@@ -42,13 +45,32 @@ func (h *host) url(rest string) string { return "http://" + h.addr + h.path + re
 // serve changes the site that is served, as putting a new version there does.
 func (h *host) serve(dir string) {
 	h.t.Helper()
+	handler := h.folder(dir)
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	h.handler = handler
+}
+
+// serveOld has one file come from another folder, as while a host is being
+// changed. An empty dir ends that.
+func (h *host) serveOld(dir, file string) {
+	h.t.Helper()
+	var handler http.Handler
+	if dir != "" {
+		handler = h.folder(dir)
+	}
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	h.old, h.oldFile = handler, file
+}
+
+func (h *host) folder(dir string) http.Handler {
+	h.t.Helper()
 	handler, err := site.Handler(dir)
 	if err != nil {
 		h.t.Fatal(err)
 	}
-	h.mu.Lock()
-	defer h.mu.Unlock()
-	h.handler = http.StripPrefix(strings.TrimSuffix(h.path, "/"), handler)
+	return http.StripPrefix(strings.TrimSuffix(h.path, "/"), handler)
 }
 
 // storable makes the host tell browsers to keep files for some time.
@@ -69,32 +91,37 @@ func (h *host) requests() []string {
 
 func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	h.mu.Lock()
-	handler, maxAge := h.handler, h.maxAge
+	handler, maxAge, odd := h.handler, h.maxAge, h.odd
+	if h.old != nil && r.URL.Path == h.oldFile {
+		handler = h.old
+	}
 	h.asked = append(h.asked, r.URL.RequestURI())
 	h.mu.Unlock()
 	if !strings.HasPrefix(r.URL.Path, h.path) {
 		http.NotFound(w, r)
 		return
 	}
-	if maxAge != "" {
-		w = &storableWriter{w, maxAge}
+	if odd {
+		r.Header.Del("Accept-Encoding")
 	}
-	handler.ServeHTTP(w, r)
+	handler.ServeHTTP(&hostWriter{w, maxAge, odd}, r)
 }
 
-type storableWriter struct {
+// hostWriter changes what a host says about its files.
+type hostWriter struct {
 	http.ResponseWriter
 	cacheControl string
+	odd          bool
 }
 
-func (w *storableWriter) WriteHeader(status int) {
-	w.Header().Set("Cache-Control", w.cacheControl)
+func (w *hostWriter) WriteHeader(status int) {
+	if w.cacheControl != "" {
+		w.Header().Set("Cache-Control", w.cacheControl)
+	}
+	if w.odd && w.Header().Get("Content-Type") == "application/wasm" {
+		w.Header().Set("Content-Type", "application/octet-stream")
+	}
 	w.ResponseWriter.WriteHeader(status)
-}
-
-func (w *storableWriter) Write(data []byte) (int, error) {
-	w.Header().Set("Cache-Control", w.cacheControl)
-	return w.ResponseWriter.Write(data)
 }
 
 // start listens; after a stop, at the same address as before.

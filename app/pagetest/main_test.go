@@ -36,13 +36,14 @@ func runTests(m *testing.M) int {
 		fmt.Fprintln(os.Stderr, "FAIL:", problem)
 		return 1
 	}
-	profile, err := os.MkdirTemp("", "standing-beam-profile-")
+	dir, err := os.MkdirTemp("", "standing-beam-test-")
 	if err != nil {
 		fmt.Fprintln(os.Stderr, "FAIL:", err)
 		return 1
 	}
-	defer os.RemoveAll(profile)
-	ctx, stop, err := startBrowser(profile)
+	defer os.RemoveAll(dir)
+	scratch = dir
+	ctx, stop, err := startBrowser(filepath.Join(dir, "profile"))
 	if err != nil {
 		fmt.Fprintln(os.Stderr, "FAIL: the browser does not start:", err)
 		return 1

@@ -10,6 +10,7 @@ import (
 	"maps"
 	"mime"
 	"path"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -70,6 +71,9 @@ func assemble(program []byte, web map[string][]byte, made prerendered) (map[stri
 			return nil, "", fmt.Errorf("%s: no media type is known for it", name)
 		}
 	}
+	if err := checkLinks(files, "index.html", "manifest.webmanifest"); err != nil {
+		return nil, "", err
+	}
 	files["index.html"] = fill(files["index.html"], "page", made.page)
 	version := versionOf(files)
 	files["index.html"] = fill(files["index.html"], "version", version)
@@ -81,6 +85,21 @@ func assemble(program []byte, web map[string][]byte, made prerendered) (map[stri
 	}
 	files[workerFile] = fill(fill(files[workerFile], "version", version), "files", list)
 	return files, version, nil
+}
+
+var link = regexp.MustCompile(`(?:href|src)"?\s*[=:]\s*"([^"?#]*)`)
+
+// checkLinks fails when one of the named files points at a file that the site
+// lacks, or anywhere but below its own folder.
+func checkLinks(files map[string][]byte, names ...string) error {
+	for _, name := range names {
+		for _, found := range link.FindAllSubmatch(files[name], -1) {
+			if to := string(found[1]); files[to] == nil {
+				return fmt.Errorf("%s points at %q, which is no file of the site", name, to)
+			}
+		}
+	}
+	return nil
 }
 
 // fill puts value in the place of each {{name}}.

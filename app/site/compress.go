@@ -21,55 +21,66 @@ const quickLevel = 5
 // compressAll returns a .br and a .gz for every file that gains by it. Hosts
 // that can send them save nearly four fifths of the program's transfer.
 func compressAll(files map[string][]byte, cache string, quick bool) (map[string][]byte, error) {
-	level := brotli.BestCompression
-	if quick {
-		level = quickLevel
-	}
 	packed := map[string][]byte{}
 	for name, data := range files {
 		switch path.Ext(name) {
 		case ".png", ".woff2":
 			continue // packed already
 		}
-		br, err := cached(cache, fmt.Sprintf("br%d", level), data, func(w io.Writer) io.WriteCloser {
-			return brotli.NewWriterLevel(w, level)
-		})
+		var err error
+		if quick {
+			packed[name+".br"], err = brotlied(data, quickLevel)
+		} else {
+			packed[name+".br"], err = bestBrotli(data, cache)
+		}
 		if err != nil {
 			return nil, err
 		}
-		gz, err := cached(cache, "gz", data, func(w io.Writer) io.WriteCloser {
-			zip, _ := gzip.NewWriterLevel(w, gzip.BestCompression) // the level is a valid one
-			return zip
-		})
-		if err != nil {
+		if packed[name+".gz"], err = gzipped(data); err != nil {
 			return nil, err
 		}
-		packed[name+".br"], packed[name+".gz"] = br, gz
 	}
 	return packed, nil
 }
 
-// cached returns data compressed, from the folder dir where an earlier build
-// has left it.
-func cached(dir, method string, data []byte, open func(io.Writer) io.WriteCloser) ([]byte, error) {
-	name := filepath.Join(dir, fmt.Sprintf("%x.%s", sha256.Sum256(data), method))
-	if dir != "" {
-		if packed, err := os.ReadFile(name); err == nil {
-			return packed, nil
-		}
+// bestBrotli takes some twenty seconds for the program, so what an earlier
+// build has left in the folder cache is used again.
+func bestBrotli(data []byte, cache string) ([]byte, error) {
+	if cache == "" {
+		return brotlied(data, brotli.BestCompression)
 	}
+	name := filepath.Join(cache, fmt.Sprintf("%x.br", sha256.Sum256(data)))
+	if packed, err := os.ReadFile(name); err == nil {
+		return packed, nil
+	}
+	packed, err := brotlied(data, brotli.BestCompression)
+	if err != nil {
+		return nil, err
+	}
+	return packed, keepFile(name, packed)
+}
+
+func brotlied(data []byte, level int) ([]byte, error) {
 	var buffer bytes.Buffer
-	w := open(&buffer)
+	return squeezed(&buffer, brotli.NewWriterLevel(&buffer, level), data)
+}
+
+func gzipped(data []byte) ([]byte, error) {
+	var buffer bytes.Buffer
+	w, err := gzip.NewWriterLevel(&buffer, gzip.BestCompression)
+	if err != nil {
+		return nil, err
+	}
+	return squeezed(&buffer, w, data)
+}
+
+// squeezed sends data through w and returns what has come out in buffer.
+func squeezed(buffer *bytes.Buffer, w io.WriteCloser, data []byte) ([]byte, error) {
 	if _, err := w.Write(data); err != nil {
 		return nil, err
 	}
 	if err := w.Close(); err != nil {
 		return nil, err
-	}
-	if dir != "" {
-		if err := keepFile(name, buffer.Bytes()); err != nil {
-			return nil, err
-		}
 	}
 	return buffer.Bytes(), nil
 }

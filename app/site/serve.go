@@ -100,6 +100,7 @@ func (f files) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	header.Set("Content-Length", strconv.Itoa(len(data)))
+	w.WriteHeader(http.StatusOK)
 	if r.Method == http.MethodGet {
 		_, _ = w.Write(data) // a reader who has gone is no concern of ours
 	}
