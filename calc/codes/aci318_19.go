@@ -36,47 +36,67 @@ func ACI318_19() ACI {
 		PlainWallOf:       1.0 / 24,         // 14.3.1.1
 		FoundationWall:    7.5 * units.Inch, // 11.3.1.1, 14.3.1.1
 
-		Wall: WallLimits{
-			VerticalSmall:   0.0012,          // 11.6.1
-			Vertical:        0.0015,          // 11.6.1
-			HorizontalSmall: 0.0020,          // 11.6.1
-			Horizontal:      0.0025,          // 11.6.1
-			SmallBar:        5,               // 11.6.1
-			SmallFy:         60 * units.KSI,  // 11.6.1
-			Spacing:         18 * units.Inch, // 11.7.2.1, 11.7.3.1
-			SpacingOf:       3,               // 11.7.2.1, 11.7.3.1
-			OneLayer:        10 * units.Inch, // 11.7.2.3
-			Least:           4 * units.Inch,  // 11.3.1.1, with 11.5.3
-			LeastOf:         1.0 / 25,        // 11.3.1.1, with 11.5.3
-		},
-		Slab: SlabLimits{
-			Flexural:    0.0018,          // 7.6.1.1
-			Shrinkage:   0.0018,          // 24.4.3.2
-			Spacing:     18 * units.Inch, // 7.7.2.3, 24.4.3.3
-			FlexuralOf:  3,               // 7.7.2.3
-			ShrinkageOf: 5,               // 24.4.3.3
-		},
-		Cover: CoverLimits{
-			AgainstSoil:  3 * units.Inch,    // 20.5.1.3.1
-			ExposedSmall: 1.5 * units.Inch,  // 20.5.1.3.1
-			Exposed:      2 * units.Inch,    // 20.5.1.3.1
-			SmallBar:     5,                 // 20.5.1.3.1
-			Sheltered:    0.75 * units.Inch, // 20.5.1.3.1
-			Clear:        1 * units.Inch,    // 25.2.1
-			ClearStones:  4.0 / 3,           // 25.2.1
-		},
-		Bars: BarFactors{
-			Top:        1.3,             // 25.4.2.5
-			TopDepth:   12 * units.Inch, // 25.4.2.5
-			SmallSize:  0.8,             // 25.4.2.5
-			Grade80:    1.15,            // 25.4.2.5
-			Grade100:   1.3,             // 25.4.2.5
-			Least:      12 * units.Inch, // 25.4.2.1, 25.5.2.1
-			LapB:       1.3,             // 25.5.2.1
-			HookClose:  1.6,             // 25.4.3.2
-			HookThin:   1.25,            // 25.4.3.2
-			HookLeast:  6 * units.Inch,  // 25.4.3.1
-			HookLeastB: 8,               // 25.4.3.1
-		},
+		Wall:  walls318_19(),
+		Slab:  slabs318_19(),
+		Cover: covers318_19(),
+		Bars:  bars318_19(),
+	}
+}
+
+// walls318_19 returns the least steel of walls.
+func walls318_19() WallLimits {
+	return WallLimits{
+		VerticalSmall:   0.0012,          // 11.6.1
+		Vertical:        0.0015,          // 11.6.1
+		HorizontalSmall: 0.0020,          // 11.6.1
+		Horizontal:      0.0025,          // 11.6.1
+		SmallBar:        5,               // 11.6.1
+		SmallFy:         60 * units.KSI,  // 11.6.1
+		Spacing:         18 * units.Inch, // 11.7.2.1, 11.7.3.1
+		SpacingOf:       3,               // 11.7.2.1, 11.7.3.1
+		OneLayer:        10 * units.Inch, // 11.7.2.3
+		Least:           4 * units.Inch,  // 11.3.1.1, with 11.5.3
+		LeastOf:         1.0 / 25,        // 11.3.1.1, with 11.5.3
+	}
+}
+
+// slabs318_19 returns the least steel of slabs.
+func slabs318_19() SlabLimits {
+	return SlabLimits{
+		Flexural:    0.0018,          // 7.6.1.1
+		Shrinkage:   0.0018,          // 24.4.3.2
+		Spacing:     18 * units.Inch, // 7.7.2.3, 24.4.3.3
+		FlexuralOf:  3,               // 7.7.2.3
+		ShrinkageOf: 5,               // 24.4.3.3
+	}
+}
+
+// covers318_19 returns the covers and clear distances.
+func covers318_19() CoverLimits {
+	return CoverLimits{
+		AgainstSoil:  3 * units.Inch,    // 20.5.1.3.1
+		ExposedSmall: 1.5 * units.Inch,  // 20.5.1.3.1
+		Exposed:      2 * units.Inch,    // 20.5.1.3.1
+		SmallBar:     5,                 // 20.5.1.3.1
+		Sheltered:    0.75 * units.Inch, // 20.5.1.3.1
+		Clear:        1 * units.Inch,    // 25.2.1
+		ClearStones:  4.0 / 3,           // 25.2.1
+	}
+}
+
+// bars318_19 returns the factors of development lengths.
+func bars318_19() BarFactors {
+	return BarFactors{
+		Top:        1.3,             // 25.4.2.5
+		TopDepth:   12 * units.Inch, // 25.4.2.5
+		SmallSize:  0.8,             // 25.4.2.5
+		Grade80:    1.15,            // 25.4.2.5
+		Grade100:   1.3,             // 25.4.2.5
+		Least:      12 * units.Inch, // 25.4.2.1, 25.5.2.1
+		LapB:       1.3,             // 25.5.2.1
+		HookClose:  1.6,             // 25.4.3.2
+		HookThin:   1.25,            // 25.4.3.2
+		HookLeast:  6 * units.Inch,  // 25.4.3.1
+		HookLeastB: 8,               // 25.4.3.1
 	}
 }

@@ -95,16 +95,20 @@ func (s Section) axialCap() float64 {
 	return aci.AxialCap * (block*(s.H.Inches()-float64(s.As)) + s.Fy.PSI()*float64(s.As))
 }
 
-// recordAxial writes the steps of [Section.FlexureWithAxial].
+// recordAxial writes the steps of [Section.FlexureWithAxial]: the depth of the
+// block in balance with φ, and the strain that this φ belongs to.
 func (s Section) recordAxial(w *working.Chain, r Strength, f internal, pu units.ForcePerLength, c float64) {
-	fs := units.Stress(f.fs)
-	w.Add("φ", "max(0.65; min(0.90; 0.65 + 0.25 (εt − εty)/0.003))", units.Of(r.Phi, units.None), "21.2.2",
-		working.Number("εt", r.Strain), working.Number("εty", s.yieldStrain()))
-	w.Add("a", "(Pu/φ + As fs)/(0.85 f'c b)", units.Of(f.a, units.Size), "22.2.2.4.1",
+	steel := s.steelTerm(f.fs)
+	name := steel.Symbol
+	w.Add("a", "(Pu/φ + As "+name+")/(0.85 f'c b)", units.Of(f.a, units.Size), "22.2.2.4.1",
 		working.T("Pu", pu, units.LineForce), working.Number("φ", r.Phi), working.T("As", s.As, units.SteelArea),
-		working.T("fs", fs, units.Strength), working.T("f'c", s.Fc, units.Strength), foot())
-	w.Add("Mn", "max(0; 0.85 f'c a b (h − a)/2 + As fs (d − h/2))", units.Of(r.Nominal, units.LineMoment), "22.3.1.1",
+		steel, working.T("f'c", s.Fc, units.Strength), foot())
+	if f.a < s.H.Inches() {
+		s.recordAxis(w, f.a, c)
+	}
+	s.recordStrain(w, r, c)
+	w.Add("Mn", "max(0; 0.85 f'c a b (h − a)/2 + As "+name+" (d − h/2))", units.Of(r.Nominal, units.LineMoment), "22.3.1.1",
 		working.T("f'c", s.Fc, units.Strength), working.T("a", f.a, units.Size), foot(), working.T("h", s.H, units.Size),
-		working.T("As", s.As, units.SteelArea), working.T("fs", fs, units.Strength), working.T("d", s.D, units.Size))
+		working.T("As", s.As, units.SteelArea), steel, working.T("d", s.D, units.Size))
 	s.recordDesign(w, r)
 }

@@ -65,25 +65,33 @@ func (s Section) unyieldedAxis() float64 {
 
 // recordFlexure writes the steps of [Section.Flexure].
 func (s Section) recordFlexure(w *working.Chain, r Strength, fs, a, c float64) {
-	steel, steelName := s.Fy, "fy"
-	if fs < s.Fy.PSI() {
-		steel, steelName = units.Stress(fs), "fs"
-	}
-	w.Add("a", "As "+steelName+"/(0.85 f'c b)", units.Of(a, units.Size), "22.2.2.4.1",
-		working.T("As", s.As, units.SteelArea), working.T(steelName, steel, units.Strength),
-		working.T("f'c", s.Fc, units.Strength), foot())
-	s.recordStrain(w, r, a, c)
-	w.Add("Mn", "As "+steelName+" (d − a/2)", units.Of(r.Nominal, units.LineMoment), "22.3.1.1",
-		working.T("As", s.As, units.SteelArea), working.T(steelName, steel, units.Strength),
-		working.T("d", s.D, units.Size), working.T("a", a, units.Size))
+	steel := s.steelTerm(fs)
+	name := steel.Symbol
+	w.Add("a", "As "+name+"/(0.85 f'c b)", units.Of(a, units.Size), "22.2.2.4.1",
+		working.T("As", s.As, units.SteelArea), steel, working.T("f'c", s.Fc, units.Strength), foot())
+	s.recordAxis(w, a, c)
+	s.recordStrain(w, r, c)
+	w.Add("Mn", "As "+name+" (d − a/2)", units.Of(r.Nominal, units.LineMoment), "22.3.1.1",
+		working.T("As", s.As, units.SteelArea), steel, working.T("d", s.D, units.Size), working.T("a", a, units.Size))
 	s.recordDesign(w, r)
 }
 
-// recordStrain writes the steps from the stress block to φ where φ is not
-// simply that of a tension-controlled section.
-func (s Section) recordStrain(w *working.Chain, r Strength, a, c float64) {
+// steelTerm is the stress of the bars: fy where they yield, else fs.
+func (s Section) steelTerm(fs float64) working.Term {
+	if fs < s.Fy.PSI() {
+		return working.T("fs", fs, units.Strength)
+	}
+	return working.T("fy", s.Fy, units.Strength)
+}
+
+// recordAxis writes the step from the stress block to the neutral axis.
+func (s Section) recordAxis(w *working.Chain, a, c float64) {
 	w.Add("c", "a/β1", units.Of(c, units.Size), "22.2.2.4.1",
 		working.T("a", a, units.Size), working.Number("β1", beta1(s.Fc)))
+}
+
+// recordStrain writes the steps from the neutral axis to φ.
+func (s Section) recordStrain(w *working.Chain, r Strength, c float64) {
 	w.Add("εt", "0.003 (d − c)/c", units.Of(r.Strain, units.None), "22.2.1.2",
 		working.T("d", s.D, units.Size), working.T("c", c, units.Size))
 	w.Add("φ", "max(0.65; min(0.90; 0.65 + 0.25 (εt − εty)/0.003))", units.Of(r.Phi, units.None), "21.2.2",
