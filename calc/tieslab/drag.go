@@ -40,7 +40,7 @@ func (s Slab) Wedge() units.Length {
 
 // Drag returns what the part of the slab beyond the wedge holds,
 //
-//	T = μ w (L − wedge)
+//	D = μ w (L − wedge)
 //
 // and 0 where the slab ends within the wedge.
 func (s Slab) Drag(c *working.Chain) units.ForcePerLength {
@@ -48,7 +48,7 @@ func (s Slab) Drag(c *working.Chain) units.ForcePerLength {
 	t := units.ForcePerLength(s.grip() * beyond.Inches())
 	if c.On() {
 		s.recordWedge(c)
-		c.Add("T", "μ w max(0; L − a)", units.Of(t, units.LineForce), "", s.terms(working.T("L", s.Length, units.Level))...)
+		c.Add("D", "μ w max(0; L − a)", units.Of(t, units.LineForce), "", s.terms(working.T("L", s.Length, units.Level))...)
 	}
 	return t
 }
@@ -56,22 +56,25 @@ func (s Slab) Drag(c *working.Chain) units.ForcePerLength {
 // Needed returns the length of slab that holds the tie force T at the given
 // safety factor,
 //
-//	L = wedge + FS T/(μ w)
+//	Ln = wedge + FS T/(μ w)
 //
-// It is false for a slab that holds nothing at any length. The tie force is at
+// It is false for a slab that holds that at no length. The tie force is at
 // service level.
 func (s Slab) Needed(tie units.ForcePerLength, factor float64, c *working.Chain) (units.Length, bool) {
-	if !(s.grip() > 0) {
+	l := s.Wedge() + units.Length(factor*max(0, float64(tie))/s.grip())
+	if !(s.grip() > 0 && l < endless) {
 		return 0, false
 	}
-	l := s.Wedge() + units.Length(factor*max(0, float64(tie))/s.grip())
 	if c.On() {
 		s.recordWedge(c)
-		c.Add("L", "a + FS T/(μ w)", units.Of(l, units.Level), "",
+		c.Add("Ln", "a + FS T/(μ w)", units.Of(l, units.Level), "",
 			s.terms(working.Number("FS", factor), working.T("T", max(0, tie), units.LineForce))...)
 	}
 	return l, true
 }
+
+// endless is a length that no slab has.
+const endless = 1e6 * units.Foot
 
 // grip is what an inch of slab holds, lb/in per inch of wall.
 func (s Slab) grip() float64 { return s.Friction * s.Weight.PSI() }
