@@ -6,6 +6,12 @@ import (
 	"standingbeam/calc/units"
 )
 
+// Names of the weights that carry a load factor of their own.
+const (
+	liveLoad = "live load"
+	onHeel   = "surcharge"
+)
+
 // ground is what stands against the free body of wall and footing.
 type ground struct {
 	a, b      units.Length
@@ -14,6 +20,7 @@ type ground struct {
 	onHeel    bool // the surcharge also stands on the heel: bearing only
 	low       float64
 	dead      units.ForcePerLength // dead load on the wall that is there for certain
+	live      units.ForcePerLength // live load on the wall: bearing only
 }
 
 // body builds the free body of wall and footing, at service loads, about the
@@ -53,12 +60,13 @@ func (w *wall) body(g ground) stability.Body {
 		add("toe soil", line(f.Toe, g.b, w.Soil.Weight), f.Toe/2)
 	}
 	add("dead load", g.dead, f.Toe+t/2-w.Axial.Eccentricity)
+	add(liveLoad, g.live, f.Toe+t/2-w.Axial.Eccentricity)
 	if g.onHeel {
 		q := float64(w.Surcharge.Dead + w.Surcharge.Live)
-		add("surcharge", units.ForcePerLength(q*heel.Inches()), f.Toe+t+heel/2)
+		add(onHeel, units.ForcePerLength(q*heel.Inches()), f.Toe+t+heel/2)
 	}
 	w.addWater(&b, g.a)
-	w.addPassive(&b, g.b)
+	w.addPassive(&b, g)
 	return b
 }
 
@@ -93,12 +101,14 @@ func (w *wall) addWater(b *stability.Body, grade units.Length) {
 const passiveRate = 100 * units.PCF
 
 // addPassive adds passive resistance before the footing where it is asked for,
-// never together with a slab in front.
-func (w *wall) addPassive(b *stability.Body, grade units.Length) {
+// never together with a slab in front, nor with the low side's own push, nor
+// where that soil may be dug away.
+func (w *wall) addPassive(b *stability.Body, g ground) {
 	f := w.Footing
-	if !f.Passive || w.Foot.Held != GroundOnly {
+	if !f.Passive || w.Foot.Held != GroundOnly || w.LowSideMayGo || len(b.Resist) > 0 {
 		return
 	}
+	grade := g.b
 	deep := (grade + f.Thickness).Inches()
 	shallow := max(0, (grade - f.PassiveFrom).Inches())
 	if deep > shallow {
@@ -116,51 +126,81 @@ func pushName(b soil.Block) string {
 	return "soil"
 }
 
-// stands answers the free body: stability with the surcharge off the heel, and
-// bearing the worse of the two ways.
-func (w *wall) stands(g ground, k *stability.Workings) stability.Result {
-	r := stability.Check(w.body(g), k)
-	if g.surcharge && w.Surcharge != (Surcharge{}) && w.heel() > 0 {
-		g.onHeel = true
-		with := stability.Check(w.body(g), nil)
-		if with.BearingMax > r.BearingMax {
-			r.BearingMax, r.BearingToe, r.BearingHeel = with.BearingMax, with.BearingToe, with.BearingHeel
+// stands answers the free body: stability with the surcharge off the heel and
+// without live load, and bearing as the worst with and without them.
+func (w *wall) stands(g ground, k *stability.Workings) (body, bearing stability.Result) {
+	var quiet stability.Workings
+	if k != nil {
+		quiet = stability.Workings{Overturning: k.Overturning, Sliding: k.Sliding, Resultant: k.Resultant}
+	}
+	g.live = 0
+	body = stability.Check(w.body(g), &quiet)
+	worst := g
+	bearing = body
+	for _, try := range w.bearingCases(g) {
+		if r := stability.Check(w.body(try), nil); r.BearingMax > bearing.BearingMax {
+			bearing, worst = r, try
 		}
 	}
-	return r
+	if k != nil {
+		both := stability.Workings{Resultant: k.Bearing, Bearing: k.Bearing}
+		stability.Check(w.body(worst), &both)
+	}
+	return body, bearing
 }
 
-func stabilityOf(r stability.Result) *Stability {
+// bearingCases are the variable loads that press on the ground: the surcharge
+// on the heel and the live load on the wall, alone and together.
+func (w *wall) bearingCases(g ground) (out []ground) {
+	heel := g.surcharge && w.Surcharge != (Surcharge{}) && w.heel() > 0
+	live := g.dead > 0 || (g.dead == w.Axial.Dead && w.Axial.Live > 0)
+	for _, c := range [3][2]bool{{true, false}, {false, true}, {true, true}} {
+		if (c[0] && !heel) || (c[1] && (!live || w.Axial.Live <= 0)) {
+			continue
+		}
+		try := g
+		try.onHeel = c[0]
+		if c[1] {
+			try.live = w.Axial.Live
+		}
+		out = append(out, try)
+	}
+	return out
+}
+
+// stabilityOf joins the two: factors and place of the resultant from the body,
+// pressures and contact from the case of the greatest bearing.
+func stabilityOf(r, q stability.Result) *Stability {
 	return &Stability{Normal: r.Normal, Driving: r.Driving, Resisting: r.SlidingResistance,
 		Overturning: r.Overturning, Righting: r.Righting,
 		OverturningFactor: r.OverturningFactor, SlidingFactor: r.SlidingFactor,
-		Resultant: r.Resultant, Eccentricity: r.Eccentricity, Contact: r.Contact,
-		BearingToe: r.BearingToe, BearingHeel: r.BearingHeel, BearingMax: r.BearingMax,
+		Resultant: r.Resultant, Eccentricity: r.Eccentricity, Contact: q.Contact,
+		BearingToe: q.BearingToe, BearingHeel: q.BearingHeel, BearingMax: q.BearingMax,
 		Overturned: r.Overturned, MiddleThird: r.MiddleThird}
 }
 
 // checkStability asks for overturning, sliding, the resultant and bearing.
-func (w *wall) checkStability(st Stage, g ground) stability.Result {
+func (w *wall) checkStability(st Stage, g ground) (body, bearing stability.Result) {
 	k := &stability.Workings{Overturning: chain(), Sliding: chain(), Resultant: chain(), Bearing: chain()}
-	r := w.stands(g, k)
+	r, q := w.stands(g, k)
 	w.askFactor("overturning", st, r.OverturningFactor, "1807.2.3", steps(k.Overturning))
 	w.checkSliding(st, r, k)
 	limit := w.Footing.Width / 6
 	w.ask("resultant-in-middle-third", st, units.Of(absLength(r.Eccentricity), units.Size), units.Of(limit, units.Size),
 		"common practice, no source", service, compareOnly, steps(k.Resultant))
-	if r.Overturned {
+	if q.Overturned {
 		w.failed("bearing", st, units.Pressure, "1806.2", note("resultant-outside"), by(w.ibc.Name), service)
 	} else {
-		w.ask("bearing", st, units.Of(r.BearingMax, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure),
+		w.ask("bearing", st, units.Of(q.BearingMax, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure),
 			"1806.2", by(w.ibc.Name), service, steps(k.Bearing))
 	}
-	return r
+	return r, q
 }
 
 // checkSliding asks for sliding at 1.5. A slab in front, cast tight, takes
 // what friction lacks, 1.5 Ph − μN; it must exist before the fill.
 func (w *wall) checkSliding(st Stage, r stability.Result, k *stability.Workings) {
-	if w.Foot.Held == GroundOnly || st == BeforeSlab || r.SlidingFactor >= w.ibc.StabilityFactor {
+	if w.Foot.Held != SlabTight || st == BeforeSlab || r.SlidingFactor >= w.ibc.StabilityFactor {
 		w.askFactor("sliding", st, r.SlidingFactor, "1807.2.3", steps(k.Sliding))
 		return
 	}

@@ -21,6 +21,7 @@ func (w *wall) fillingChart() {
 		return
 	}
 	fc := w.todayFc()
+	w.lowSideFirst(fc)
 	for low := units.Length(0); ; low += units.Foot {
 		if low > w.GradeB {
 			low = w.GradeB
@@ -31,6 +32,38 @@ func (w *wall) fillingChart() {
 			return
 		}
 	}
+}
+
+// lowSideFirst finds how high the low side may be filled while the high side
+// is empty: the wall is then pushed the other way, with tension on B and toe
+// and heel exchanged.
+func (w *wall) lowSideFirst(fc units.Stress) {
+	if w.GradeB <= 0 {
+		return
+	}
+	m := *w
+	m.alone, m.r = nil, &Result{}
+	m.GradeA, m.GradeB = w.GradeB, w.GradeA
+	m.Surcharge, m.Water = Surcharge{}, Water{}
+	m.Material.CoverA, m.Material.CoverB = w.Material.CoverB, w.Material.CoverA
+	m.Footing.Toe = w.heel()
+	m.heelBars, m.toeBars = w.toeBars, w.heelBars
+	m.vert.face, m.vertA.face, m.dowel.face = opposite(w.vert.face), opposite(w.vertA.face), opposite(w.dowel.face)
+	level, governs := m.highest(0, w.GradeB, fc)
+	w.r.LowFirst = LevelPair{Low: level, Governs: governs}
+	if level < w.GradeB {
+		w.caution("low-side-not-first", units.Of(level, units.Level))
+	}
+}
+
+func opposite(f Face) Face {
+	switch f {
+	case FaceA:
+		return FaceB
+	case FaceB:
+		return FaceA
+	}
+	return f
 }
 
 // askLevels asks whether the final difference of levels stands while nothing

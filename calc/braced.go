@@ -7,7 +7,7 @@ import "standingbeam/calc/units"
 func (w *wall) answerBraced() {
 	st := w.heldState()
 	low := w.lowFactor()
-	couple, coupleU := w.axialCouple()
+	couple, coupleU := w.spanCouple()
 	supports := w.heldSupports(w.Brace)
 	s, ok := w.analyse(Finished, w.pushes(st, w.GradeA, w.GradeB, 0, true, low), supports, couple, coupleU)
 	if !ok {
@@ -16,9 +16,9 @@ func (w *wall) answerBraced() {
 	w.layout(w.Brace)
 	w.answerHeld(s, supports, nil, nil)
 	w.checkDowels(!w.r.Plain)
-	w.checkFloorEdge(s)
-	w.checkFoot(s)
-	w.checkJoint(Finished, s.Reactions[0].Factored, w.Foot.Held != SlabTight)
+	h := w.heldReactions(s.Pushes, supports)
+	w.checkFloorEdge(h)
+	w.checkFoot(h)
 	w.checkHorizontals()
 	w.checkDeflection(s)
 	w.checkStripBearing()

@@ -27,14 +27,14 @@ func Design(in Input) (Result, error) {
 		}
 		return Result{}, errors.Join(errs...)
 	}
-	return answer(in, true), nil
+	return answer(in, true, nil), nil
 }
 
-func answer(in Input, spread bool) Result {
+func answer(in Input, spread bool, as *built) Result {
 	r := Result{Editions: map[Rulebook]string{Engineered: codes.ACI318_19().Name, Residential: codes.IRC2021().Name}}
 	r.Stages = make([]StageResult, 0, 4)
 	r.Checks = make([]Check, 0, 32)
-	w := &wall{Input: in, r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021()}
+	w := &wall{Input: in, r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as}
 	w.fill()
 	r.Input = w.Input
 	if w.stop() {
@@ -55,8 +55,11 @@ func answer(in Input, spread bool) Result {
 	w.chooseRulebook()
 	w.listBars()
 	w.band()
-	w.unbraced()
-	w.today()
+	w.askSeismic()
+	if as == nil {
+		w.unbraced()
+		w.today()
+	}
 	if spread && w.Soil.Basis == SoilUnknown {
 		w.spread()
 	}
@@ -95,12 +98,17 @@ func (w *wall) askSwelling() {
 	w.leaveOpen("soil-suitable", Finished, units.Quantity{}, "1610.1", note("needs-swelling-answer"), by(w.ibc.Name))
 }
 
-// closing adds what the whole answer leaves to others.
-func (w *wall) closing() {
+// askSeismic leaves the seismic increment of the earth pressure open: IBC 2021
+// 1807.2.2 asks for it in category D and above from 6 ft of backfill.
+func (w *wall) askSeismic() {
 	if w.highSeismic() && w.GradeA > 6*units.Foot && w.Condition != BracedTop {
 		w.leaveOpen("seismic-earth", Finished, units.Quantity{}, "1807.2.2", note("needs-seismic-earth"), by(w.ibc.Name))
 		w.engineer("seismic-earth")
 	}
+}
+
+// closing adds what the whole answer leaves to others.
+func (w *wall) closing() {
 	if w.r.Table.Inside && w.r.Verdict == Holds {
 		return
 	}
@@ -151,7 +159,7 @@ func (w *wall) spread() {
 	for _, g := range []units.UnitWeight{30 * units.PCF, 45 * units.PCF, 60 * units.PCF, soil.WorstAtRest()} {
 		in := w.Input
 		in.Soil.Basis, in.Soil.Fluid, in.Rulebook = SoilFluid, g, Engineered
-		r := answer(in, false)
+		r := answer(in, false, nil)
 		s := Spread{Fluid: g, Plain: r.Plain, Possible: true, Table: r.Table}
 		if len(r.Stages) > 0 && len(r.Stages[0].Moments) > 0 {
 			s.Moment = r.Stages[0].Moments[0].Factored

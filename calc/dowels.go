@@ -57,6 +57,13 @@ func (w *wall) hookRoom() units.Length {
 // (25.5.1.3); a plain wall gets No. 4 at 24 in (IRC 2021 R404.1.3.3.7.8).
 func (w *wall) setDowels() {
 	d := &w.dowel
+	if w.built != nil {
+		*d = w.built.dowel
+		if !d.absent {
+			w.developDowels()
+		}
+		return
+	}
 	switch {
 	case w.Dowels.Fixed && w.Dowels.None:
 		d.absent = true
@@ -101,7 +108,7 @@ func (w *wall) developDowels() {
 		vs := w.setting(w.vert, w.Material.Fc)
 		d.lap = max(d.lap, rebar.LapB(w.vert.bar, vs, nil))
 	}
-	if !d.fixed && !w.vert.none() {
+	if !d.fixed && !w.vert.none() && w.built == nil {
 		d.up = units.Length(math.Ceil(d.lap.Inches() - 1e-9))
 	}
 	if d.fixed && d.up == 0 {

@@ -38,61 +38,67 @@ func (w *wall) checkSlabStrut(st Stage, need units.ForcePerLength) {
 }
 
 // checkFoot asks what takes the foot's reaction of a wall held at its top: a
-// tight slab; else the joint, and the footing's friction at 1.5, with the
-// push on the footing's own depth added.
-func (w *wall) checkFoot(s *StageResult) {
-	foot := s.Reactions[0]
+// tight slab; without one the joint, and the footing's friction at 1.5 with the
+// push on the footing's own depth added. A slab that comes later leaves the
+// foot to the footing while the wall is filled; so does the house's load.
+func (w *wall) checkFoot(h held) {
 	if w.Foot.Held != GroundOnly {
-		w.checkSlabStrut(s.Name, foot.Service)
-		return
+		w.checkSlabStrut(Finished, h.foot)
 	}
-	if !w.Footing.Given {
-		w.leaveOpen("foot-support", s.Name, units.Of(foot.Service, units.LineForce), "1807.2.3", note("needs-footing"), service, by(w.ibc.Name))
-		return
+	switch {
+	case w.Foot.Held == SlabTight:
+		w.without("joint-shear-friction", Finished, "22.9.4", note("slab-takes-the-foot"))
+	case w.Foot.Held == SlabLater:
+		w.checkFooting(Filling, h, 0)
+	default:
+		w.checkFooting(Finished, h, w.Axial.Dead)
+		if w.Axial.Dead > 0 {
+			w.checkFooting(Filling, h, 0)
+		}
 	}
-	drive, resist, ch := w.footSliding(s, foot.Service, w.Axial.Dead)
-	if drive <= 0 {
-		w.without("foot-support", s.Name, "1807.2.3", note("nothing-pushes"))
-		return
-	}
-	w.askFactor("foot-support", s.Name, float64(resist/drive), "1807.2.3", steps(ch))
 }
 
-// footSliding returns the service force that drives the footing toward B and
-// the friction that resists it. Soil weight on the heel counts once, the dead
-// load on the wall where it is there.
-func (w *wall) footSliding(s *StageResult, foot, dead units.ForcePerLength) (drive, resist units.ForcePerLength, ch *working.Chain) {
+// checkFooting asks for the joint and the footing's sliding in one stage, with
+// the dead load that stands on the wall then.
+func (w *wall) checkFooting(st Stage, h held, dead units.ForcePerLength) {
+	w.checkJoint(st, h.footU)
+	foot := units.Of(h.foot, units.LineForce)
+	if !w.Footing.Given {
+		w.leaveOpen("foot-support", st, foot, "1807.2.3", note("needs-footing"), service, by(w.ibc.Name))
+		return
+	}
+	drive, resist, ch := w.footSliding(h.foot, dead)
+	if drive <= 0 {
+		w.without("foot-support", st, "1807.2.3", note("nothing-pushes"))
+		return
+	}
+	w.askFactor("foot-support", st, float64(resist/drive), "1807.2.3", steps(ch))
+}
+
+// footSliding returns the service force that drives the footing toward B, the
+// foot's reaction and the push on the footing's own depth, and the friction
+// that resists it. Soil weight on the heel counts once; soil that opposes on
+// the other side is left out.
+func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units.ForcePerLength, ch *working.Chain) {
 	f := w.Footing
-	g := ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), surcharge: true, low: w.lowFactor(), dead: dead}
-	b := w.body(g)
-	var n units.ForcePerLength
+	b := w.body(ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), surcharge: true, low: w.lowFactor(), dead: dead})
+	var n, below units.ForcePerLength
 	for _, x := range b.Weights {
 		n += x.Force
 	}
 	for _, x := range b.Uplift {
 		n -= x.Force
 	}
-	drive = foot
 	for _, p := range b.Drive {
-		drive += p.Force
+		below += p.Force
 	}
-	for _, p := range b.Resist {
-		drive -= p.Force
-	}
-	up := units.ForcePerLength(0)
-	for _, p := range s.Pushes {
+	for _, p := range w.blocks(nil, w.heldState(), w.GradeA, 0, 0, true) {
 		t, _ := p.Resultant()
-		if p.Side == 'b' {
-			t = -t
-			if w.LowSideMayGo {
-				t = 0
-			}
-		}
-		up += t
+		below -= t
 	}
-	below := max(0, drive-foot-up)
+	n, below = max(0, n), max(0, below)
 	drive = foot + below
-	resist = units.ForcePerLength(f.Friction*max(0, float64(n))) + b.Passive
+	resist = units.ForcePerLength(f.Friction*float64(n)) + b.Passive
 	ch = chain()
 	ch.Add("Ph", "Rf + Pf", units.Of(drive, units.LineForce), "", term("Rf", foot, units.LineForce), term("Pf", below, units.LineForce))
 	ch.Add("Fr", "μ N + Pp", units.Of(resist, units.LineForce), "", number("μ", f.Friction), term("N", n, units.LineForce), term("Pp", b.Passive, units.LineForce))
@@ -105,29 +111,24 @@ func (w *wall) footSliding(s *StageResult, foot, dead units.ForcePerLength) (dri
 // checkFloorEdge asks whether the floor's edge takes the service reaction at
 // the top: ratings of bolts and blocking are allowable values. Until its
 // capacity is known the check is open.
-func (w *wall) checkFloorEdge(s *StageResult) {
-	top := s.Reactions[len(s.Reactions)-1]
-	demand := units.Of(top.Service, units.LineForce)
+func (w *wall) checkFloorEdge(h held) {
+	demand := units.Of(h.top, units.LineForce)
 	if w.FloorEdge == 0 {
-		w.leaveOpen("floor-edge", s.Name, demand, "1604.4", note("needs-floor-edge", units.Of(top.Service, units.LineForce)), service, by(w.ibc.Name))
+		w.leaveOpen("floor-edge", Finished, demand, "1604.4", note("needs-floor-edge", demand), service, by(w.ibc.Name))
 		return
 	}
-	w.ask("floor-edge", s.Name, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name))
+	w.ask("floor-edge", Finished, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name))
 }
 
-// checkJoint asks for shear friction at the footing joint where no tight slab
-// takes the foot's push, with dowels at their developed strength.
-func (w *wall) checkJoint(st Stage, v units.ForcePerLength, decides bool) {
-	if w.Foot.Held == SlabTight && st == Finished && w.Condition != FreeTop {
-		w.without("joint-shear-friction", st, "22.9.4", note("slab-takes-the-foot"))
-		return
-	}
+// checkJoint asks for shear friction at the footing joint, with dowels at
+// their developed strength.
+func (w *wall) checkJoint(st Stage, v units.ForcePerLength) {
 	if !w.Footing.Given {
-		w.leaveOpen("joint-shear-friction", st, units.Of(v, units.LineForce), "22.9.4", note("needs-footing"), decidesIf(decides))
+		w.leaveOpen("joint-shear-friction", st, units.Of(v, units.LineForce), "22.9.4", note("needs-footing"))
 		return
 	}
 	c := chain()
-	w.ask("joint-shear-friction", st, units.Of(v, units.LineForce), units.Of(w.jointShear(w.Material.Fc, c), units.LineForce), "22.9.4", steps(c), decidesIf(decides))
+	w.ask("joint-shear-friction", st, units.Of(v, units.LineForce), units.Of(w.jointShear(w.Material.Fc, c), units.LineForce), "22.9.4", steps(c))
 }
 
 // checkDeflection asks for the service deflection with the long-term part,

@@ -8,7 +8,8 @@ import (
 // ground g: the stem as a one-way slab (13.3.6.1), the footing, and the
 // stability of the whole.
 func (w *wall) answerFree(g ground, st Stage) {
-	s, ok := w.analyse(st, w.pushes(g.state, g.a, g.b, 0, g.surcharge, g.low), clampedFoot, 0, 0)
+	couple, coupleU := w.stemCouple()
+	s, ok := w.analyse(st, w.pushes(g.state, g.a, g.b, 0, g.surcharge, g.low), clampedFoot, couple, coupleU)
 	if !ok {
 		return
 	}
@@ -19,7 +20,7 @@ func (w *wall) answerFree(g ground, st Stage) {
 	w.setDowels()
 	w.checkReinforced(ms, vs, w.stemRule, true)
 	w.checkDowels(true)
-	w.checkJoint(st, absForce(s.Shears[0].Factored), true)
+	w.checkJoint(st, absForce(s.Shears[0].Factored))
 	w.checkHorizontals()
 	w.checkDeflection(s)
 	w.checkBase(s, st, g)
@@ -58,13 +59,17 @@ func (w *wall) plainStem(s *StageResult) {
 // a footing these are open.
 func (w *wall) checkBase(s *StageResult, st Stage, g ground) {
 	if !w.Footing.Given {
-		for _, id := range []string{"overturning", "sliding", "bearing", "heel-flexure", "heel-shear", "toe-flexure", "toe-shear"} {
-			w.leaveOpen(id, st, units.Quantity{Base: w.ibc.StabilityFactor}, "1807.2.3", note("needs-footing"), by(w.ibc.Name))
+		for _, q := range []struct {
+			id   string
+			kind units.Kind
+		}{{"overturning", units.None}, {"sliding", units.None}, {"bearing", units.Pressure}, {"heel-flexure", units.LineMoment},
+			{"heel-shear", units.LineForce}, {"toe-flexure", units.LineMoment}, {"toe-shear", units.LineForce}} {
+			w.leaveOpen(q.id, st, units.Quantity{Kind: q.kind}, "1807.2.3", note("needs-footing"), by(w.ibc.Name))
 		}
 		return
 	}
-	r := w.checkStability(st, g)
-	s.Stability = stabilityOf(r)
+	r, q := w.checkStability(st, g)
+	s.Stability = stabilityOf(r, q)
 	w.designHeel(st, g)
-	w.designToe(st, r)
+	w.designToe(st, g, q)
 }

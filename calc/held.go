@@ -29,7 +29,7 @@ func (w *wall) needsOf(s *StageResult, pu units.ForcePerLength) (ms []momentNeed
 // greatest shear elsewhere is kept.
 func (w *wall) shearAtD(s *StageResult, vs []shearNeed) []shearNeed {
 	foot := w.footLevel()
-	if w.Foot.Held == GroundOnly || len(vs) == 0 || w.vert.none() {
+	if w.Foot.Held != SlabTight || len(vs) == 0 || w.vert.none() {
 		return vs
 	}
 	d := w.depth(w.vert, vs[0].face)
@@ -66,11 +66,14 @@ func (w *wall) answerHeld(s *StageResult, supports []statics.Support, extraM []m
 	all, allV := append(ms, extraM...), append(vs, extraV...)
 	fixedPlain := w.Vertical.Fixed && !w.meetsMinimum(w.wallRule) && plainOK
 	asPlain := plainOK && (!w.Vertical.Fixed || fixedPlain)
+	if w.built != nil {
+		asPlain = w.built.plain
+	}
 	for i := first; i < len(w.r.Checks); i++ {
 		w.r.Checks[i].Decides = asPlain
 	}
 	w.r.Plain = asPlain
-	if plainOK && !w.Vertical.Fixed {
+	if asPlain && !w.Vertical.Fixed {
 		w.setDowels()
 		return
 	}

@@ -54,7 +54,7 @@ func (w *wall) checkPlainAxial(moments []momentNeed) {
 		return
 	}
 	sec := w.plainSection()
-	pu := units.ForcePerLength(max(w.lf.DeadOnly*d, w.lf.Dead*d+w.lf.Live*l))
+	pu := w.greatestAxial()
 	e := max(w.aci.PlainEccentricity*w.Thickness.Inches(), absLength(w.Axial.Eccentricity).Inches())
 	m := units.MomentPerLength(float64(pu) * e)
 	for _, n := range moments {

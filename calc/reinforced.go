@@ -10,6 +10,10 @@ import (
 // the face that is asked most, and a second one where the other face is not
 // carried by the first where it lies.
 func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barRule) {
+	if w.built != nil {
+		w.vert, w.vertA = w.built.vert, w.built.vertA
+		return
+	}
 	if w.Vertical.Fixed {
 		w.vert = w.personsBars(w.mainFace(moments))
 		return
@@ -89,6 +93,7 @@ func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule ba
 	for _, n := range moments {
 		w.checkFlexure(n, decides)
 	}
+	w.checkAxial(moments, decides)
 	for _, n := range shears {
 		c := chain()
 		set := w.bestSet(n.face)
@@ -106,7 +111,7 @@ func (w *wall) checkFlexure(n momentNeed, decides bool) {
 	c := chain()
 	clause := "22.3"
 	capacity := w.capacity(n.face, n.pu, c)
-	if n.joint {
+	if n.joint && w.Footing.Given {
 		jc := chain()
 		if joint := w.jointMoment(n.face, w.Material.Fc, jc); joint < capacity*(1-1e-9) {
 			capacity, c, clause = joint, jc, "22.3; 25.4"
@@ -124,7 +129,7 @@ func (w *wall) checkFlexure(n momentNeed, decides bool) {
 // magnified returns the needs with the second-order moment of the axial load,
 // ACI 318-19 6.6.4 with k = 1.
 func (w *wall) magnified(ms []momentNeed) []momentNeed {
-	pu := units.ForcePerLength(max(w.lf.DeadOnly*float64(w.Axial.Dead), w.lf.Dead*float64(w.Axial.Dead)+w.lf.Live*float64(w.Axial.Live)))
+	pu := w.greatestAxial()
 	if pu <= 0 {
 		return ms
 	}
@@ -132,12 +137,37 @@ func (w *wall) magnified(ms []momentNeed) []momentNeed {
 	for i := range out {
 		m, ok := concrete.MagnifiedMoment(out[i].m, pu, w.Material.Fc, w.Thickness, w.Brace, 1, nil)
 		if !ok {
-			w.engineer("too-slender")
+			w.failed("slenderness", Finished, units.LineForce, "6.6.4.5, 6.2.5.3", note("too-slender", units.Of(pu, units.LineForce)))
+			w.engineer("too-slender", units.Of(pu, units.LineForce))
 			return out
 		}
 		out[i].m = max(out[i].m, m)
 	}
 	return out
+}
+
+// greatestAxial is the greater of 1.4 D and 1.2 D + 1.6 L.
+func (w *wall) greatestAxial() units.ForcePerLength {
+	d, l := float64(w.Axial.Dead), float64(w.Axial.Live)
+	return units.ForcePerLength(max(w.lf.DeadOnly*d, w.lf.Dead*d+w.lf.Live*l))
+}
+
+// checkAxial asks for the greatest moment beside the greatest axial load:
+// above the balance point more load leaves less strength in bending.
+func (w *wall) checkAxial(moments []momentNeed, decides bool) {
+	pu := w.greatestAxial()
+	if pu <= 0 {
+		return
+	}
+	worst := momentNeed{face: FaceB}
+	for _, n := range moments {
+		if n.m > worst.m {
+			worst = n
+		}
+	}
+	c := chain()
+	capacity := w.section(w.bestSet(worst.face), worst.face).FlexureWithAxial(pu, c).Design
+	w.ask("axial-flexure", Finished, units.Of(worst.m, units.LineMoment), units.Of(capacity, units.LineMoment), "22.4.1", steps(c), decidesIf(decides))
 }
 
 // roleOf names a layer of verticals: a second set on the soil side of a wall

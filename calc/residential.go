@@ -148,6 +148,11 @@ func staysDeciding(id string) bool {
 func (w *wall) takeTableBars() {
 	t := w.r.Table
 	w.r.Plain = t.Inside && t.Plain && !w.Vertical.Fixed
+	if w.built != nil {
+		w.r.Plain, w.vert, w.vertA = w.built.plain, w.built.vert, w.built.vertA
+		w.setDowels()
+		return
+	}
 	w.vertA = barSet{}
 	if w.Vertical.Fixed {
 		return

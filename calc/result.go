@@ -257,6 +257,7 @@ type Result struct {
 	Today        TodayAnswer
 	UnbracedFill units.Length // least height of fill it stands with nothing at its top
 	Chart        []LevelPair
+	LowFirst     LevelPair // Low: how high the low side may go with the high side empty
 	Spread       []Spread
 	Layout       Layout
 	Assumptions  []Note

@@ -9,8 +9,21 @@ import (
 // records it. The axial couple is added where it adds to the span's moment
 // only: an axial load never helps by its eccentricity.
 func (w *wall) analyse(st Stage, pushes []Push, supports []statics.Support, couple, coupleU units.MomentPerLength) (*StageResult, bool) {
+	sd, fd, ok := w.solve(pushes, supports, couple, coupleU)
+	if !ok {
+		w.leaveOpen("strip", st, units.Quantity{}, "5.3.1", note("strip-not-solved"))
+		w.engineer("strip-not-solved")
+		return nil, false
+	}
+	w.r.Stages = append(w.r.Stages, summary(st, pushes, sd, fd))
+	return &w.r.Stages[len(w.r.Stages)-1], true
+}
+
+// solve solves the strip at service and at factored level.
+func (w *wall) solve(pushes []Push, supports []statics.Support, couple, coupleU units.MomentPerLength) (sd, fd statics.Diagram, ok bool) {
 	s := statics.Strip{Top: w.Height, EI: w.stiffness(), Supports: supports}
 	f := s
+	s.Loads, f.Loads = make([]statics.Load, 0, len(pushes)), make([]statics.Load, 0, len(pushes))
 	for _, p := range pushes {
 		sf := 1.0
 		if p.Side == 'b' && p.Factor == 0 {
@@ -25,12 +38,7 @@ func (w *wall) analyse(st Stage, pushes []Push, supports []statics.Support, coup
 	}
 	sd, err1 := statics.Solve(s)
 	fd, err2 := statics.Solve(f)
-	if err1 != nil || err2 != nil {
-		w.engineer("strip-not-solved")
-		return nil, false
-	}
-	w.r.Stages = append(w.r.Stages, summary(st, pushes, sd, fd))
-	return &w.r.Stages[len(w.r.Stages)-1], true
+	return sd, fd, err1 == nil && err2 == nil
 }
 
 // summary picks reactions and extremes out of the two diagrams.
@@ -90,12 +98,14 @@ func (w *wall) lowFactor() float64 {
 
 // footLevel is the level at which a slab holds the foot: the footing top for a
 // slab within 6 in of it, else the slab's mid-depth.
-func (w *wall) footLevel() units.Length {
-	if w.Foot.Held == GroundOnly || w.Foot.SlabBase <= 6*units.Inch {
+func footLevel(f Foot) units.Length {
+	if f.Held == GroundOnly || f.SlabBase <= 6*units.Inch {
 		return 0
 	}
-	return w.Foot.SlabBase + w.Foot.SlabThickness/2
+	return f.SlabBase + f.SlabThickness/2
 }
+
+func (w *wall) footLevel() units.Length { return footLevel(w.Foot) }
 
 // heldSupports are the two supports of a wall held at level top.
 func (w *wall) heldSupports(top units.Length) []statics.Support {
@@ -108,16 +118,50 @@ func (w *wall) heldSupports(top units.Length) []statics.Support {
 
 var clampedFoot = []statics.Support{{At: 0, Kind: statics.Fixed}}
 
-// axialCouple is the couple of the axial load about the wall's middle, service
-// and factored. Only a load that stands toward A adds tension on B in the
-// span; one toward B is checked at the brace by itself.
-func (w *wall) axialCouple() (s, u units.MomentPerLength) {
-	e := w.Axial.Eccentricity
-	if e >= 0 {
+// axialCouples returns the service and the factored couple of the axial load
+// about the wall's middle, 1.2 D + 1.6 L, positive for a load toward A.
+func (w *wall) axialCouples() (s, u units.MomentPerLength) {
+	e := -w.Axial.Eccentricity.Inches()
+	d, l := float64(w.Axial.Dead), float64(w.Axial.Live)
+	return units.MomentPerLength((d + l) * e), units.MomentPerLength((w.lf.Dead*d + w.lf.Live*l) * e)
+}
+
+// spanCouple is the couple where it adds tension on B in the span: a load
+// toward A. One toward B is asked at the brace by itself.
+func (w *wall) spanCouple() (s, u units.MomentPerLength) {
+	if w.Axial.Eccentricity >= 0 {
 		return 0, 0
 	}
-	d, l := float64(w.Axial.Dead), float64(w.Axial.Live)
-	s = units.MomentPerLength(-(d + l) * e.Inches())
-	u = units.MomentPerLength(-(w.lf.Dead*d + w.lf.Live*l) * e.Inches())
-	return s, u
+	return w.axialCouples()
+}
+
+// stemCouple is the couple where it adds tension on A at the foot of a free
+// stem: a load toward B.
+func (w *wall) stemCouple() (s, u units.MomentPerLength) {
+	if w.Axial.Eccentricity <= 0 {
+		return 0, 0
+	}
+	return w.axialCouples()
+}
+
+// held are the greatest reactions of a wall held at its top, over the stages
+// with and without the axial load: its eccentricity never lowers one.
+type held struct{ top, topU, foot, footU units.ForcePerLength }
+
+func (w *wall) heldReactions(pushes []Push, supports []statics.Support) (h held) {
+	s, u := w.axialCouples()
+	for i, c := range [2][2]units.MomentPerLength{{0, 0}, {s, u}} {
+		if i > 0 && c[0] == 0 {
+			break
+		}
+		sd, fd, ok := w.solve(pushes, supports, c[0], c[1])
+		if !ok {
+			return h
+		}
+		sr, fr := sd.Reactions(), fd.Reactions()
+		last := len(sr) - 1
+		h.foot, h.footU = max(h.foot, sr[0].Force), max(h.footU, fr[0].Force)
+		h.top, h.topU = max(h.top, sr[last].Force), max(h.topU, fr[last].Force)
+	}
+	return h
 }

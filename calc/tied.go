@@ -22,7 +22,7 @@ func (w *wall) answerTied() {
 	level := w.tieLevel()
 	w.Brace = level
 	before, extraM, extraV := w.beforeSlab()
-	couple, coupleU := w.axialCouple()
+	couple, coupleU := w.spanCouple()
 	supports := w.heldSupports(level)
 	s, ok := w.analyse(Finished, w.pushes(soil.AtRest, w.GradeA, w.GradeB, 0, true, w.lowFactor()), supports, couple, coupleU)
 	if !ok {
@@ -31,9 +31,9 @@ func (w *wall) answerTied() {
 	w.layout(level)
 	w.answerHeld(s, supports, extraM, extraV)
 	w.checkDowels(!w.r.Plain)
-	w.checkTie(s)
-	w.checkFoot(s)
-	w.checkJoint(Finished, s.Reactions[0].Factored, w.Foot.Held == GroundOnly)
+	h := w.heldReactions(s.Pushes, supports)
+	w.checkTie(h)
+	w.checkFoot(h)
 	w.checkHorizontals()
 	w.checkDeflection(s)
 	if before == nil {
@@ -42,7 +42,7 @@ func (w *wall) answerTied() {
 		return
 	}
 	g := ground{a: w.GradeA, b: w.GradeB, state: soil.Active, low: w.lowFactor()}
-	w.checkJoint(BeforeSlab, absForce(before.Shears[0].Factored), true)
+	w.checkJoint(BeforeSlab, absForce(before.Shears[0].Factored))
 	w.checkBase(before, BeforeSlab, g)
 }
 
@@ -62,32 +62,31 @@ func (w *wall) beforeSlab() (*StageResult, []momentNeed, []shearNeed) {
 
 // checkTie asks for the tie bars, their development in wall and slab, and for
 // what holds the slab.
-func (w *wall) checkTie(s *StageResult) {
-	top := s.Reactions[len(s.Reactions)-1]
+func (w *wall) checkTie(h held) {
 	w.r.Layout.TieLevel, w.r.Layout.TieThick = w.Brace, w.Tie.SlabThickness
-	bar, spacing := w.tieBars(top.Factored)
+	bar, spacing := w.tieBars(h.topU)
 	c := chain()
 	capacity := units.ForcePerLength(w.aci.PhiFlexure * float64(bar.PerLength(spacing)) * w.Material.Fy.PSI())
 	c.Add("φTn", "φ As fy", units.Of(capacity, units.LineForce), "22.4.3.1", number("φ", w.aci.PhiFlexure),
 		term("As", bar.PerLength(spacing), units.SteelArea), term("fy", w.Material.Fy, units.Strength))
-	w.ask("tie-tension", s.Name, units.Of(top.Factored, units.LineForce), units.Of(capacity, units.LineForce), "22.4.3.1", at(w.Brace), steps(c))
+	w.ask("tie-tension", Finished, units.Of(h.topU, units.LineForce), units.Of(capacity, units.LineForce), "22.4.3.1", at(w.Brace), steps(c))
 	set := rebar.Setting{Fc: w.Material.Fc, Fy: w.Material.Fy, Lambda: 1, SpacingSixDb: spacing >= 6*bar.Diameter, SideCoverSixDb: true}
 	hc := chain()
 	hook := rebar.Hook(bar, set, hc)
 	room := w.Thickness - w.cover(FaceB, bar)
-	w.ask("tie-development-wall", s.Name, units.Of(hook, units.Size), units.Of(room, units.Size), "25.4.3", steps(hc))
+	w.ask("tie-development-wall", Finished, units.Of(hook, units.Size), units.Of(room, units.Size), "25.4.3", steps(hc))
 	set.Fc, set.Favorable = slabFc, w.Tie.SlabThickness/2-bar.Diameter/2 >= bar.Diameter
 	dc := chain()
 	ld := rebar.Development(bar, set, dc)
 	into := units.Length(math.Ceil(ld.Inches() - 1e-9))
 	if w.Tie.SlabLength > 0 {
-		w.ask("tie-development-slab", s.Name, units.Of(ld, units.Size), units.Of(w.Tie.SlabLength, units.Size), "25.4.2", steps(dc))
+		w.ask("tie-development-slab", Finished, units.Of(ld, units.Size), units.Of(w.Tie.SlabLength, units.Size), "25.4.2", steps(dc))
 	} else {
-		w.leaveOpen("tie-development-slab", s.Name, units.Of(ld, units.Size), "25.4.2", note("needs-slab-length"), steps(dc))
+		w.leaveOpen("tie-development-slab", Finished, units.Of(ld, units.Size), "25.4.2", note("needs-slab-length"), steps(dc))
 	}
 	w.r.Bars = append(w.r.Bars, Bar{Role: TieBar, Direction: "into the slab", Size: bar.Number, Spacing: spacing, Cover: w.Tie.SlabThickness/2 - bar.Diameter/2,
 		Hook: rebar.HookTail(bar), HookAvail: room, Length: into, Rulebook: w.aci.Name, Clause: "22.4.3.1"})
-	w.checkDrag(s, top.Service)
+	w.checkDrag(h.top)
 	w.assume("slab-steel-continuous")
 }
 
@@ -112,20 +111,25 @@ func (w *wall) tieBars(tu units.ForcePerLength) (rebar.Bar, units.Length) {
 
 // checkDrag asks whether the slab can pull: the friction of its dead weight
 // beyond the sliding wedge (for soil at rest the whole wall height), factor
-// 1.5, live load left out; or an opposite wall up to its own top reaction; or
+// 1.5, live load left out; or an opposite wall up to its own top reaction,
+// given as the strength; or
 // a tie of given strength.
-func (w *wall) checkDrag(s *StageResult, t units.ForcePerLength) {
+func (w *wall) checkDrag(t units.ForcePerLength) {
 	switch w.Tie.Anchor {
 	case OppositeWall:
-		w.without("slab-drag", s.Name, "1807.2.3", note("opposite-wall", units.Of(t, units.LineForce)))
-		w.assume("opposite-wall-equal", units.Of(t, units.LineForce))
+		w.assume("opposite-wall")
+		if w.Tie.Strength == 0 {
+			w.leaveOpen("slab-drag", Finished, units.Of(t, units.LineForce), "1604.4", note("needs-opposite-reaction", units.Of(t, units.LineForce)), service, by(w.ibc.Name))
+			return
+		}
+		w.ask("slab-drag", Finished, units.Of(t, units.LineForce), units.Of(w.Tie.Strength, units.LineForce), "1604.4", service, by(w.ibc.Name))
 		return
 	case TieStrength:
 		if w.Tie.Strength == 0 {
-			w.leaveOpen("slab-drag", s.Name, units.Of(t, units.LineForce), "1604.4", note("needs-tie-strength"), service, by(w.ibc.Name))
+			w.leaveOpen("slab-drag", Finished, units.Of(t, units.LineForce), "1604.4", note("needs-tie-strength"), service, by(w.ibc.Name))
 			return
 		}
-		w.ask("slab-drag", s.Name, units.Of(t, units.LineForce), units.Of(w.Tie.Strength, units.LineForce), "1604.4", service, by(w.ibc.Name))
+		w.ask("slab-drag", Finished, units.Of(t, units.LineForce), units.Of(w.Tie.Strength, units.LineForce), "1604.4", service, by(w.ibc.Name))
 		return
 	}
 	wedge := w.Height
@@ -133,7 +137,7 @@ func (w *wall) checkDrag(s *StageResult, t units.ForcePerLength) {
 	per := w.Tie.Friction * float64(concreteWeight) * w.Tie.SlabThickness.Inches() // per inch of slab length
 	need := wedge + units.Length(math.Ceil(w.ibc.StabilityFactor*float64(t)/per))
 	if w.Tie.SlabLength == 0 {
-		w.leaveOpen("slab-drag", s.Name, units.Of(need, units.Level), "1807.2.3", note("needs-slab-length"), service, by(w.ibc.Name))
+		w.leaveOpen("slab-drag", Finished, units.Of(need, units.Level), "1807.2.3", note("needs-slab-length"), service, by(w.ibc.Name))
 		return
 	}
 	length := max(0, w.Tie.SlabLength-wedge)
@@ -143,7 +147,7 @@ func (w *wall) checkDrag(s *StageResult, t units.ForcePerLength) {
 	c.Add("Ld", "Ls - H", units.Of(length, units.Level), "", term("Ls", w.Tie.SlabLength, units.Level), term("H", wedge, units.Level))
 	c.Add("D", "μ ws Ld", units.Of(drag, units.LineForce), "", number("μ", w.Tie.Friction), term("ws", weight, units.Pressure), term("Ld", length, units.Level))
 	c.Add("FS", "D / T", units.Quantity{Base: ratioOf(float64(drag), float64(t))}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))
-	check := w.askFactor("slab-drag", s.Name, ratioOf(float64(drag), float64(t)), "1807.2.3", steps(c))
+	check := w.askFactor("slab-drag", Finished, ratioOf(float64(drag), float64(t)), "1807.2.3", steps(c))
 	if check.State == Fails {
 		n := note("slab-must-be-longer", units.Of(need, units.Level))
 		check.Because = &n

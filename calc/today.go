@@ -33,7 +33,7 @@ func (w *wall) today() {
 
 // heldToday reports whether what holds the finished wall is there today.
 func (w *wall) heldToday() bool {
-	foot := w.Foot.Held == GroundOnly || w.Today.Slab
+	foot := w.Foot.Held != SlabTight || w.Today.Slab
 	switch w.Condition {
 	case FreeTop:
 		return foot
@@ -58,7 +58,7 @@ func (w *wall) missingToday() (out []Note) {
 		if !w.freeStem() && !w.Today.Floor {
 			out = append(out, note("nothing-holds-top"))
 		}
-		if w.Foot.Held != GroundOnly && !w.Today.Slab {
+		if w.Foot.Held == SlabTight && !w.Today.Slab {
 			out = append(out, note("slab-not-in"))
 		}
 	}
@@ -73,17 +73,13 @@ func (w *wall) missingToday() (out []Note) {
 func (w *wall) notYet() (out []Note) {
 	r := w.r
 	if fc := w.todayFc(); fc < w.Material.Fc || w.Axial != (Axial{}) {
-		in := w.Input
-		in.Today = Today{}
-		in.Material.Fc = fc
-		in.Axial = Axial{}
-		if w.r.Governs == Engineered {
-			w.fixForToday(&in)
-		}
 		if fc < fcMin {
 			return []Note{note("concrete-too-young", units.Of(fc, units.Strength), units.Of(fcMin, units.Strength))}
 		}
-		weak := answer(in, false)
+		in := w.Input
+		in.Today = Today{}
+		in.Material.Fc, in.Axial, in.Rulebook = fc, Axial{}, w.r.Governs
+		weak := answer(in, false, w.asBuilt())
 		r = &weak
 	}
 	for _, c := range r.Checks {
@@ -92,15 +88,6 @@ func (w *wall) notYet() (out []Note) {
 		}
 	}
 	return out
-}
-
-// fixForToday carries the bars of the finished answer over to the question
-// with today's concrete.
-func (w *wall) fixForToday(in *Input) {
-	if !w.vert.none() {
-		in.Vertical = Bars{Fixed: true, Size: w.vert.bar.Number, Spacing: w.vert.spacing, Face: w.vert.face, Depth: w.vert.d}
-	}
-	in.Rulebook = Engineered
 }
 
 // standToday answers with the height that the wall stands by itself.
@@ -137,8 +124,6 @@ func (w *wall) forbids(check string) bool {
 	switch check {
 	case "soil-suitable", "seismic-earth":
 		return true
-	case "heel-flexure", "heel-shear", "toe-flexure", "toe-shear", "dowel-hook", "dowel-lap":
-		return w.freeStem() || w.Condition == TiedToSlab
 	}
 	return false
 }

@@ -3,6 +3,7 @@ package calc
 import (
 	"math"
 
+	"standingbeam/calc/rebar"
 	"standingbeam/calc/soil"
 	"standingbeam/calc/units"
 )
@@ -20,6 +21,7 @@ func (w *wall) todayFc() units.Stress {
 type standing struct {
 	fc                  units.Stress
 	joint, above        units.MomentPerLength
+	from                units.Length // the level from which the section has to carry by itself
 	jointShear, section units.ForcePerLength
 	slabIn              bool
 	level               units.Length // side A, with side B empty
@@ -27,21 +29,53 @@ type standing struct {
 	scanned             bool
 }
 
-// standingAt finds that strength. A section above the dowels has the plain
-// strength, or that of the verticals where they lie, whichever is more.
+// standingAt finds that strength. The section has the plain strength, or that
+// of the verticals where they lie and as far as they are lapped, whichever is
+// more.
 func (w *wall) standingAt(fc units.Stress) *standing {
 	if w.alone != nil && w.alone.fc == fc {
 		return w.alone
 	}
 	sec := w.plainSection()
 	sec.Fc = fc
-	w.alone = &standing{fc: fc,
-		joint: w.jointMoment(FaceA, fc, nil), jointShear: w.jointShear(fc, nil),
-		above:   max(sec.DesignMoment(nil), w.capacity(FaceA, 0, nil)),
-		section: max(sec.DesignShear(nil), w.shearCapacity(FaceA)),
-		slabIn:  w.Foot.Held != GroundOnly && w.Today.Slab && w.slabHolds(),
+	s := &standing{fc: fc, joint: w.jointMoment(FaceA, fc, nil), jointShear: w.jointShear(fc, nil),
+		above: sec.DesignMoment(nil), section: sec.DesignShear(nil),
+		slabIn: w.Foot.Held != GroundOnly && w.Today.Slab && w.slabHolds()}
+	if set := w.bestSet(FaceA); !set.none() {
+		steel := w.section(set, FaceA)
+		steel.Fc = fc
+		s.section = max(s.section, steel.Shear(0, true, nil))
+		if d := w.dowel; d.lap > 0 {
+			steel.As = units.AreaPerLength(float64(steel.As) * min(1, float64(d.up/d.lap)))
+		}
+		s.above = max(s.above, steel.Flexure(nil).Design)
 	}
-	return w.alone
+	s.from = w.dowelsEnd(s.above, fc)
+	w.alone = s
+	return s
+}
+
+// dowelsEnd is the level above which the dowels give less than the section's
+// own strength m: their share of fy falls to zero at their end. Below it their
+// strength lies above the straight line between the joint and this level, and
+// the moment of the soil below it, so that the two ends decide.
+func (w *wall) dowelsEnd(m units.MomentPerLength, fc units.Stress) units.Length {
+	d := w.dowel
+	if d.absent || d.bar.Number == 0 {
+		return 0
+	}
+	full := w.section(d.barSet, FaceA)
+	full.Fc = fc
+	need, ok := full.SteelFor(m)
+	if !ok || need <= 0 || full.As <= 0 {
+		return 0
+	}
+	share := float64(need / full.As)
+	if share >= w.developed(fc) {
+		return 0
+	}
+	ld := rebar.Development(d.bar, w.setting(d.barSet, fc), nil)
+	return max(0, d.up-units.Length(share*ld.Inches()))
 }
 
 // standsAt reports whether the wall stands with nothing at its top, side A
@@ -64,16 +98,16 @@ func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 	if v > s.section {
 		return "shear", false
 	}
-	if above, _ := w.cantileverAt(a, b, w.dowel.up, low); above > s.above {
+	if above, _ := w.cantileverAt(a, b, s.from, low); above > s.above {
 		return "section-above-dowels", false
 	}
-	r := w.stands(ground{a: a, b: b, state: soil.Active, surcharge: true, low: low}, nil)
+	r, q := w.stands(ground{a: a, b: b, state: soil.Active, surcharge: true, low: low}, nil)
 	switch {
 	case r.Overturned || r.OverturningFactor < w.ibc.StabilityFactor:
 		return "overturning", false
 	case !s.slabIn && r.SlidingFactor < w.ibc.StabilityFactor:
 		return "sliding", false
-	case r.BearingMax > w.Footing.Bearing:
+	case q.Overturned || q.BearingMax > w.Footing.Bearing:
 		return "bearing", false
 	}
 	return "", true
@@ -104,18 +138,36 @@ func (w *wall) highest(b, most units.Length, fc units.Stress) (units.Length, str
 	if b == 0 && s.scanned {
 		return s.level, s.governs
 	}
-	level, governs := w.scan(s, b, most)
+	level, governs := w.scan(s, b, most, w.standsAt)
+	if level > b {
+		if base, g := w.scan(s, b, level, w.baseAt); base < level {
+			level, governs = base, g
+		}
+	}
 	if b == 0 {
 		s.level, s.governs, s.scanned = level, governs, true
 	}
 	return level, governs
 }
 
-func (w *wall) scan(s *standing, b, most units.Length) (units.Length, string) {
+// baseAt reports whether heel and toe carry the fill a beside b.
+func (w *wall) baseAt(s *standing, a, b units.Length) (string, bool) {
+	g := ground{a: a, b: b, state: soil.Active, surcharge: true, low: w.lowFactor()}
+	if w.heel() > 0 && !w.carries(w.heelOf(Unbraced, g, nil), w.heelBars, s.fc) {
+		return "heel-flexure", false
+	}
+	if w.Footing.Toe > 0 && !w.carries(w.toeOf(Unbraced, g, nil), w.toeBars, s.fc) {
+		return "toe-flexure", false
+	}
+	return "", true
+}
+
+// scan finds the last whole inch above b, up to most, at which ok holds.
+func (w *wall) scan(s *standing, b, most units.Length, holds func(*standing, units.Length, units.Length) (string, bool)) (units.Length, string) {
 	safe, fails, governs := b, units.Length(-1), ""
 	for safe < most && fails < 0 {
 		a := minLength(safe+units.Foot, most)
-		if g, ok := w.standsAt(s, a, b); ok {
+		if g, ok := holds(s, a, b); ok {
 			safe = a
 		} else {
 			fails, governs = a, g
@@ -126,7 +178,7 @@ func (w *wall) scan(s *standing, b, most units.Length) (units.Length, string) {
 	}
 	for fails-safe > 1 {
 		mid := safe + units.Length(math.Floor(float64(fails-safe)/2))
-		if g, ok := w.standsAt(s, mid, b); ok {
+		if g, ok := holds(s, mid, b); ok {
 			safe = mid
 		} else {
 			fails, governs = mid, g

@@ -59,8 +59,9 @@ func (in Input) Validate() []*RangeError {
 	within(r, "grade.a", units.Level, in.GradeA, 0, top)
 	within(r, "grade.b", units.Level, in.GradeB, 0, top)
 	r.choice("grade.b", "low-side-higher", !(in.GradeB > in.GradeA))
+	foot := footLevel(in.Foot)
 	if in.Brace != 0 {
-		within(r, "brace", units.Level, in.Brace, 1*units.Foot, top)
+		within(r, "brace", units.Level, in.Brace, foot+1*units.Foot, top)
 	}
 	in.validateSoil(r)
 	in.validateMaterial(r)
@@ -121,7 +122,20 @@ func (in Input) validateMaterial(r *ranges) {
 	if in.Foot.SlabThickness != 0 {
 		within(r, "foot.slab thickness", units.Size, in.Foot.SlabThickness, 2*units.Inch, 12*units.Inch)
 	}
-	within(r, "foot.slab underside", units.Level, in.Foot.SlabBase, 0, max(in.Height, heightMin)/2)
+	within(r, "foot.slab underside", units.Level, in.Foot.SlabBase, 0, in.slabLimit())
+}
+
+// slabLimit is the highest underside of a slab at the foot: a foot of wall
+// must span above it.
+func (in Input) slabLimit() units.Length {
+	top := max(in.Height, heightMin)
+	if in.Brace != 0 && in.Brace >= 2*units.Foot {
+		top = min(top, in.Brace)
+	}
+	if in.Condition == TiedToSlab {
+		top = min(top, max(in.GradeA, heightMin))
+	}
+	return min(top/2, top-1.5*units.Foot)
 }
 
 func (in Input) validateFooting(r *ranges, top units.Length) {
@@ -142,7 +156,7 @@ func (in Input) validateFooting(r *ranges, top units.Length) {
 		within(r, "footing.friction", units.None, f.Friction, 0.1, 0.8)
 	}
 	if f.Passive {
-		within(r, "footing.passive from", units.Level, f.PassiveFrom, -f.Thickness, top)
+		within(r, "footing.passive from", units.Level, f.PassiveFrom, -f.Thickness, 0)
 	}
 }
 

@@ -17,6 +17,9 @@ type wall struct {
 	lf  codes.Factors
 	ibc codes.IBC
 
+	built             *built // the wall as it is built, when only its strength is asked
+	heelBars, toeBars across
+
 	cell  prescriptive.Cell // of the residential tables
 	soils [2]soilState      // at rest and active, filled on first use
 	alone *standing         // how high it stands with nothing at its top
@@ -26,6 +29,20 @@ type wall struct {
 	vertA   barSet // verticals on the soil side, for a stage or the other moment
 	dowel   dowelSet
 	plainOK bool
+}
+
+// built is what is in the wall whatever the answer: for the question with
+// today's concrete.
+type built struct {
+	plain             bool
+	vert, vertA       barSet
+	dowel             dowelSet
+	heelBars, toeBars across
+}
+
+// asBuilt is the wall of this answer as it will be built.
+func (w *wall) asBuilt() *built {
+	return &built{plain: w.r.Plain, vert: w.vert, vertA: w.vertA, dowel: w.dowel, heelBars: w.heelBars, toeBars: w.toeBars}
 }
 
 func note(id string, args ...units.Quantity) Note { return Note{ID: id, Args: args} }
