@@ -1,4 +1,83 @@
 package words
 
-// enPicture holds the words of the picture.
-var enPicture = table{}
+// enPicture holds the words of the picture: short, they stand in the drawing.
+var enPicture = table{
+	"picture.braced.title": "Wall held by the floor",
+	"picture.free.title":   "Free wall on its footing",
+	"picture.tied.title":   "Wall tied to a slab",
+	"picture.both.title":   "Wall with soil on both sides",
+
+	"picture.bending":         "bending",
+	"picture.bending.level":   "factored, {0}",
+	"picture.shear":           "shear",
+	"picture.shear.level":     "factored, {0}",
+	"picture.deflected":       "how it bends",
+	"picture.deflected.level": "service, {0}, enlarged",
+	"picture.plain":           "plain",
+	"picture.with-bars":       "with bars",
+
+	"picture.floor-holds":      "floor holds {0}",
+	"picture.slab-holds":       "slab holds {0}",
+	"picture.footing-holds":    "footing holds {0}",
+	"picture.tie-pulls":        "tie pulls {0}",
+	"picture.slab-length":      "slab {0}",
+	"picture.service-factored": "service, {0} factored",
+	"picture.nothing":          "nothing",
+	"picture.holds-top":        "holds the top",
+
+	"picture.overturning":       "tipping {0}",
+	"picture.overturning.short": "✕ tipping {0}",
+	"picture.sliding":           "sliding {0}",
+	"picture.sliding.short":     "✕ sliding {0}",
+	"picture.over":              "over {0}",
+	"picture.needed":            "{0} needed",
+	"picture.bearing":           "bears {0}, service",
+	"picture.pressure":          "push, service",
+	"picture.service":           "service",
+	"picture.net":               "net {0}",
+	"picture.surcharge":         "{0} on the ground",
+	"picture.dowel":             "dowel up {0}",
+	"picture.lap":               "lap {0}",
+
+	"picture.dimension.height":        "{0}",
+	"picture.dimension.grade.a":       "fill {0}",
+	"picture.dimension.grade.b":       "fill {0}",
+	"picture.dimension.water":         "water {0}",
+	"picture.dimension.footing.width": "footing {0}",
+	"picture.dimension.footing.toe":   "toe {0}",
+
+	"picture.handle.height":        "Wall height",
+	"picture.handle.grade.a":       "Fill on the soil side",
+	"picture.handle.grade.b":       "Fill on the other side",
+	"picture.handle.water":         "Water level",
+	"picture.handle.footing.width": "Footing width",
+	"picture.handle.footing.toe":   "Toe of the footing",
+
+	"picture.before":        "before",
+	"picture.the-slab":      "the slab:",
+	"picture.before.holds":  "stands",
+	"picture.before.fails":  "fails",
+	"picture.before.open":   "open",
+	"picture.before.rakers": "rakers",
+
+	"picture.tells.wall":       "{0}, {1} high, {2} thick.",
+	"picture.tells.ground":     "On the {0} the ground stands {1} above the footing.",
+	"picture.tells.water":      "Water stands {0} above the footing.",
+	"picture.tells.bending":    "It bends most {1} above the footing: {0} factored, with tension on the {2}.",
+	"picture.tells.plain":      "Plain concrete carries {0}.",
+	"picture.tells.with-bars":  "With its bars it carries {0}.",
+	"picture.tells.bars":       "Verticals: {0}.",
+	"picture.tells.nothing":    "No numbers are offered for this ground.",
+	"picture.tells.no-bending": "Nothing bends it.",
+
+	"picture.table.height":  "Height above the footing",
+	"picture.table.push":    "Push, service, {0}",
+	"picture.table.shear":   "Shear, factored, {0}",
+	"picture.table.bending": "Bending, factored, {0}",
+	"picture.table.side":    "Tension on",
+
+	"picture.card.braced": "A floor on the wall's top pushes back against the ground.",
+	"picture.card.free":   "A wall with nothing at its top leans away from the ground on a wide footing.",
+	"picture.card.tied":   "A slab on the ground behind the wall pulls its top back.",
+	"picture.card.both":   "Ground on both sides of the wall, one side higher, pushes from both sides.",
+}
