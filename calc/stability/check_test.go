@@ -172,10 +172,10 @@ func TestOverturned(t *testing.T) {
 		{"exactly on the edge", Body{Width: 48, Weights: weight, Drive: []Push{{"", 100, 24}}}},
 		{"back over the heel", Body{Width: 48, Weights: weight, Resist: []Push{{"", 200, 20}}}},
 		{"nothing presses", Body{Width: 48}},
-		{"floats", Body{Width: 48, Weights: weight, Uplift: []Weight{{"", 101, 24}}}},
+		{"floats", Body{Width: 48, Friction: 0.5, Weights: weight, Uplift: []Weight{{"", 101, 24}}}},
 	} {
 		r := Check(test.b, nil)
-		if !r.Overturned || r.MiddleThird || r.Contact > 0 || float64(r.BearingMax) < Unlimited {
+		if !r.Overturned || r.MiddleThird || r.Contact > 0 || float64(r.BearingMax) < Unlimited || r.SlidingResistance < 0 {
 			t.Errorf("%s: %+v", test.name, r)
 		}
 	}

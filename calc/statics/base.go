@@ -45,36 +45,16 @@ type base struct {
 	fixed bool
 }
 
-// chooseBase puts the supports of the base first in hs. Of two rigid ones it
-// takes those farthest apart.
+// chooseBase returns the base that the first, stiffest supports make, false
+// when they do not hold the strip.
 func chooseBase(hs []hold) (base, bool) {
-	if len(hs) == 0 || (len(hs) == 1 && !hs[0].fixed) {
-		return base{}, false
-	}
-	if hs[0].fixed {
+	switch {
+	case len(hs) > 0 && hs[0].fixed:
 		return base{p: hs[0].at, fixed: true}, true
+	case len(hs) > 1:
+		return base{p: hs[0].at, q: hs[1].at}, true
 	}
-	lo, hi, rigid := 0, 0, 0
-	for i, h := range hs {
-		if h.give > 0 {
-			break
-		}
-		rigid++
-		if h.at < hs[lo].at {
-			lo = i
-		}
-		if h.at > hs[hi].at {
-			hi = i
-		}
-	}
-	if rigid > 1 {
-		hs[0], hs[lo] = hs[lo], hs[0]
-		if hi == 0 {
-			hi = lo // it was moved there
-		}
-		hs[1], hs[hi] = hs[hi], hs[1]
-	}
-	return base{p: hs[0].at, q: hs[1].at}, true
+	return base{}, false
 }
 
 // count is how many supports the base takes.

@@ -103,19 +103,22 @@ func TestStiffOnThreeSprings(t *testing.T) {
 }
 
 // Two unequal spans with an even load by the theorem of three moments:
-// M = −w (l1³ + l2³)/(8 (l1 + l2)).
+// M = −w (l1³ + l2³)/(8 (l1 + l2)), also with two pins almost at one level,
+// whatever the order of the pins.
 func TestThreeMoments(t *testing.T) {
-	for _, l1 := range []float64{12, 40, 48.5, 90} {
+	for _, l1 := range []float64{1e-5, 0.01, 12, 40, 48.5, 90} {
 		l2 := 96 - l1
 		const w = 1.7
 		m := -w * (l1*l1*l1 + l2*l2*l2) / (8 * 96)
-		d := solve(t, Strip{Top: 96, EI: 1, Loads: []Load{{0, 96, w, w}},
-			Supports: []Support{{At: 96}, {At: units.Length(l1)}, {At: 0}}})
-		if got := float64(d.Moment(units.Length(l1))); !same(got, m, 0) {
-			t.Errorf("l1 = %v: moment %v, want %v", l1, got, m)
-		}
-		if got := float64(d.Reactions()[2].Force); !same(got, w*l1/2+m/l1, 1) {
-			t.Errorf("l1 = %v: foot %v, want %v", l1, got, w*l1/2+m/l1)
+		foot, middle, top := Support{At: 0}, Support{At: units.Length(l1)}, Support{At: 96}
+		for _, pins := range [][]Support{{foot, middle, top}, {top, middle, foot}, {middle, top, foot}} {
+			d := solve(t, Strip{Top: 96, EI: 1, Loads: []Load{{0, 96, w, w}}, Supports: pins})
+			if got := float64(d.Moment(units.Length(l1))); !same(got, m, 0) {
+				t.Errorf("l1 = %v: moment %v, want %v", l1, got, m)
+			}
+			if got, want := float64(reactionAt(t, d, 96).Force), w*l2/2+m/l2; !same(got, want, 0) {
+				t.Errorf("l1 = %v: top %v, want %v", l1, got, want)
+			}
 		}
 	}
 }
@@ -148,6 +151,18 @@ func TestOverhangs(t *testing.T) {
 		if u := float64(d.Deflection(y)); math.Abs(u) > 1e-12 {
 			t.Errorf("the strip moves %v at its support", u)
 		}
+	}
+}
+
+// A simple span with a triangle bows most at L √(1 − √(8/15)) from its light
+// end, by W L³ (x/L)(3 x⁴/L⁴ − 10 x²/L² + 7)/(180 EI).
+func TestBowOfTriangle(t *testing.T) {
+	const l, ei, w = 96.0, 1e8, 3.0
+	d := solve(t, Strip{Top: l, EI: ei, Loads: []Load{{0, l, w, 0}}, Supports: []Support{{At: 0}, {At: l}}})
+	x := math.Sqrt(1 - math.Sqrt(8.0/15))
+	want := w * l / 2 * l * l * l * x * (3*x*x*x*x - 10*x*x + 7) / (180 * ei)
+	if at, u := d.MaxDeflection(); !same(l-at.Inches(), l*x, 0) || !same(float64(u), want, 0) {
+		t.Errorf("bows %v at %v from the top, want %v at %v", u, l-at, want, l*x)
 	}
 }
 

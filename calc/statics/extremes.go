@@ -30,7 +30,7 @@ func (d Diagram) MinMoment() (at units.Length, m units.MomentPerLength) { return
 
 func (d *Diagram) bending(sign float64) (units.Length, units.MomentPerLength) {
 	var p peak
-	var scale float64
+	scale := d.size()
 	for i := range d.segments {
 		g := &d.segments[i]
 		var room [4]float64
@@ -44,6 +44,20 @@ func (d *Diagram) bending(sign float64) (units.Length, units.MomentPerLength) {
 		return 0, 0
 	}
 	return units.Length(p.at), units.MomentPerLength(p.value)
+}
+
+// size is the moment that the reactions could make: rounding leaves a small
+// part of it, also where the strip does not bend at all.
+func (d *Diagram) size() float64 {
+	var force, moment float64
+	for _, r := range d.reactions {
+		force += math.Abs(float64(r.Force))
+		moment += math.Abs(float64(r.Moment))
+	}
+	if n := len(d.segments); n > 0 {
+		moment += force * d.segments[n-1].To.Inches()
+	}
+	return moment
 }
 
 // MaxShear returns the greatest shear without regard to sign, with its sign,

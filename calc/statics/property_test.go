@@ -131,6 +131,42 @@ func TestContinuity(t *testing.T) {
 	})
 }
 
+// What rounding leaves is no bending: loads toward B give a simple span no
+// tension on A and a cantilever none on B, and a foot that nothing turns has no
+// moment, all exactly.
+func TestNoBending(t *testing.T) {
+	each(t, 2000, func(t *testing.T, r *rand.Rand, s Strip, d Diagram, z sizes) {
+		turned := false
+		for _, c := range s.Couples {
+			turned = turned || alike(c.At, 0)
+		}
+		for _, p := range s.Supports {
+			turned = turned || alike(p.At, 0)
+		}
+		if _, a := d.MomentLimits(0); !turned && math.Abs(float64(a)) > 0 {
+			t.Errorf("M = %v at a free foot", a)
+		}
+		s.Couples = nil
+		for i := range s.Loads {
+			s.Loads[i].AtFrom, s.Loads[i].AtTo = max(s.Loads[i].AtFrom, -s.Loads[i].AtFrom), max(s.Loads[i].AtTo, -s.Loads[i].AtTo)
+		}
+		for i := range s.Points {
+			s.Points[i].Force = max(s.Points[i].Force, -s.Points[i].Force)
+		}
+		s.Supports = []Support{{At: 0}, {At: s.Top}}
+		d = solve(t, s)
+		at, m := d.MinMoment()
+		if _, a := d.MomentLimits(0); math.Abs(float64(at))+math.Abs(float64(m))+math.Abs(float64(a)) > 0 {
+			t.Errorf("simple span: %v on A at %v, %v at its foot", m, at, a)
+		}
+		s.Supports = []Support{{At: 0, Kind: Fixed}}
+		d = solve(t, s)
+		if at, m := d.MaxMoment(); math.Abs(float64(at))+math.Abs(float64(m)) > 0 {
+			t.Errorf("cantilever: %v on B at %v", m, at)
+		}
+	})
+}
+
 // A pin does not move, a fixed support does not turn either, a spring gives
 // its reaction over its stiffness. With the equations above that makes the
 // solution the only one.
