@@ -27,7 +27,7 @@ func (w *wall) projection(p cantilever, a *across) {
 	if asPlain {
 		w.ask(p.id+"-flexure", p.stage, units.Of(p.moment, units.LineMoment), units.Of(ps.DesignMoment(p.steps), units.LineMoment), "14.5.2.1", steps(p.steps))
 		c := chain()
-		w.ask(p.id+"-shear", p.stage, units.Of(p.shear(ps.H), units.LineForce), units.Of(ps.DesignShear(c), units.LineForce), "14.5.5.1", steps(c))
+		w.ask(p.id+"-shear", p.stage, units.Of(p.shear(p.plainFrom(ps)), units.LineForce), units.Of(ps.DesignShear(c), units.LineForce), "14.5.5.1", steps(c))
 		return
 	}
 	if w.built == nil {

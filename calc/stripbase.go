@@ -1,0 +1,84 @@
+package calc
+
+import (
+	"standingbeam/calc/stability"
+	"standingbeam/calc/units"
+)
+
+// footMoment is the service and the factored moment that a fixed foot hands to
+// the footing; it presses the toe.
+func (s *StageResult) footMoment() (m, mu units.MomentPerLength) {
+	r := s.Reactions[0]
+	m, mu = r.ServiceMoment, r.FactoredMoment
+	if m < 0 {
+		m, mu = -m, -mu
+	}
+	return m, mu
+}
+
+// stripBody is the footing of a wall held at its top: the weights with factor
+// dead (live loads with live), pressing evenly, and the moment m of a fixed
+// foot. The wall, held at top and foot, keeps the footing level.
+func (w *wall) stripBody(dead, live float64, m units.MomentPerLength) stability.Body {
+	b := w.body(ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), low: 1, q: w.Surcharge, onHeel: true,
+		dead: w.Axial.Dead, live: w.Axial.Live})
+	var n float64
+	for _, x := range b.Weights {
+		f := dead
+		if x.Name == liveLoad || x.Name == onHeel {
+			f = live
+		}
+		n += f * float64(x.Force)
+	}
+	width := w.Footing.Width
+	out := stability.Body{Width: width, Weights: []stability.Weight{{Name: "all", Force: units.ForcePerLength(n), Arm: width / 2}}}
+	if m > 0 {
+		// A couple: a force at one inch.
+		out.Drive = []stability.Push{{Name: "foot", Force: units.ForcePerLength(m), Height: 1 * units.Inch}}
+	}
+	return out
+}
+
+// checkStripBase asks for the bearing of a held wall's footing at service
+// loads, and for what its projections carry.
+func (w *wall) checkStripBase(s *StageResult) {
+	if !w.Footing.Given {
+		return
+	}
+	w.assume("bearing-even")
+	m, mu := s.footMoment()
+	c := chain()
+	r := stability.Check(w.stripBody(1, 1, m), &stability.Workings{Resultant: c, Bearing: c})
+	if r.Overturned {
+		w.failed("bearing", s.Name, units.Pressure, "1806.2", note("resultant-outside"), by(w.ibc.Name), service)
+		return
+	}
+	w.ask("bearing", s.Name, units.Of(r.BearingMax, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure), "1806.2", by(w.ibc.Name), service, steps(c))
+	w.stripToe(mu)
+}
+
+// stripToe designs the longer projection for the factored pressure under it,
+// the greater of 1.4 D and 1.2 D + 1.6 L, with 1.6 of a fixed foot's moment.
+func (w *wall) stripToe(mu units.MomentPerLength) {
+	l := max(w.Footing.Toe, w.heel())
+	if l <= 0 {
+		return
+	}
+	worst := stability.Check(w.stripBody(w.lf.Dead, w.lf.Live, mu), nil)
+	if r := stability.Check(w.stripBody(w.lf.DeadOnly, 0, mu), nil); r.BearingMax > worst.BearingMax {
+		worst = r
+	}
+	m, _ := w.under(worst, l)
+	c := chain()
+	if worst.Contact >= w.Footing.Width && mu == 0 {
+		c.Add("Mu", "qu L^2 / 2", units.Of(units.MomentPerLength(m), units.LineMoment), "5.3.1", term("qu", worst.BearingToe, units.Pressure), term("L", l, units.Level))
+	}
+	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, cover: footingCover, moment: units.MomentPerLength(m), steps: c,
+		shear: func(from units.Length) units.ForcePerLength {
+			if from >= l {
+				return 0
+			}
+			_, v := w.under(worst, l-from)
+			return units.ForcePerLength(v)
+		}}, &w.toeBars)
+}
