@@ -12,15 +12,18 @@ const (
 	onHeel   = "surcharge"
 )
 
+// commonPractice stands for the rulebook of a rule of the trade.
+const commonPractice = "common practice, no source"
+
 // ground is what stands against the free body of wall and footing.
 type ground struct {
-	a, b      units.Length
-	state     soil.State
-	surcharge bool
-	onHeel    bool // the surcharge also stands on the heel: bearing only
-	low       float64
-	dead      units.ForcePerLength // dead load on the wall that is there for certain
-	live      units.ForcePerLength // live load on the wall: bearing only
+	a, b   units.Length
+	state  soil.State
+	q      Surcharge
+	onHeel bool // the surcharge also stands on the heel: bearing only
+	low    float64
+	dead   units.ForcePerLength // dead load on the wall that is there for certain
+	live   units.ForcePerLength // live load on the wall: bearing only
 }
 
 // body builds the free body of wall and footing, at service loads, about the
@@ -34,13 +37,13 @@ func (w *wall) body(g ground) stability.Body {
 	b.Drive = make([]stability.Push, 0, 5)
 	b.Weights = make([]stability.Weight, 0, 6)
 	var buf [6]soil.Block
-	for _, p := range w.blocks(buf[:0], g.state, g.a, g.b, -tf, g.surcharge) {
+	for _, p := range w.blocks(buf[:0], g.state, g.a, g.b, -tf, g.q) {
 		force, height := p.Resultant()
 		push := stability.Push{Name: pushName(p), Force: force, Height: height + tf}
 		switch {
 		case p.Side == 'a':
 			b.Drive = append(b.Drive, push)
-		case g.low > 0:
+		case g.low > 0 && g.b > 0:
 			b.Resist = append(b.Resist, push)
 		}
 	}
@@ -62,7 +65,7 @@ func (w *wall) body(g ground) stability.Body {
 	add("dead load", g.dead, f.Toe+t/2-w.Axial.Eccentricity)
 	add(liveLoad, g.live, f.Toe+t/2-w.Axial.Eccentricity)
 	if g.onHeel {
-		q := float64(w.Surcharge.Dead + w.Surcharge.Live)
+		q := float64(g.q.Dead + g.q.Live)
 		add(onHeel, units.ForcePerLength(q*heel.Inches()), f.Toe+t+heel/2)
 	}
 	w.addWater(&b, g.a)
@@ -152,7 +155,7 @@ func (w *wall) stands(g ground, k *stability.Workings) (body, bearing stability.
 // bearingCases are the variable loads that press on the ground: the surcharge
 // on the heel and the live load on the wall, alone and together.
 func (w *wall) bearingCases(g ground) (out []ground) {
-	heel := g.surcharge && w.Surcharge != (Surcharge{}) && w.heel() > 0
+	heel := g.q != (Surcharge{}) && w.heel() > 0
 	live := g.dead > 0 || (g.dead == w.Axial.Dead && w.Axial.Live > 0)
 	for _, c := range [3][2]bool{{true, false}, {false, true}, {true, true}} {
 		if (c[0] && !heel) || (c[1] && (!live || w.Axial.Live <= 0)) {
@@ -187,7 +190,7 @@ func (w *wall) checkStability(st Stage, g ground) (body, bearing stability.Resul
 	w.checkSliding(st, r, k)
 	limit := w.Footing.Width / 6
 	w.ask("resultant-in-middle-third", st, units.Of(absLength(r.Eccentricity), units.Size), units.Of(limit, units.Size),
-		"common practice, no source", service, compareOnly, steps(k.Resultant))
+		"", by(commonPractice), service, compareOnly, steps(k.Resultant))
 	if q.Overturned {
 		w.failed("bearing", st, units.Pressure, "1806.2", note("resultant-outside"), by(w.ibc.Name), service)
 	} else {

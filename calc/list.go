@@ -86,7 +86,7 @@ func (w *wall) dowelBar() Bar {
 	if w.vert.none() {
 		b.Rulebook, b.Clause = w.r.Editions[Residential], "R404.1.3.3.7.8"
 	} else if w.r.Governs == Residential && !d.fixed {
-		b.Rulebook, b.Clause = "common practice, no source", ""
+		b.Rulebook, b.Clause = commonPractice, ""
 	}
 	return b
 }
@@ -95,7 +95,7 @@ func (w *wall) dowelBar() Bar {
 // pair that the trade sets at the top (common practice, no source).
 func (w *wall) horizontalBars() []Bar {
 	pair := Bar{Role: TopBar, Direction: "horizontal", Face: Centre, Size: 4, Count: 2, Levels: []units.Length{w.Height - 3*units.Inch},
-		Rulebook: "common practice, no source"}
+		Rulebook: commonPractice}
 	if (w.r.Governs == Residential || w.r.Plain) && !w.Horizontal.Fixed {
 		return []Bar{w.tableHorizontals(), pair}
 	}
@@ -116,7 +116,7 @@ func (w *wall) horizontalBars() []Bar {
 // (common practice, no source).
 func (w *wall) alongFooting() Bar {
 	f := w.Footing
-	b := Bar{Role: FootingBar, Direction: "along the footing", Size: 4, Count: 2, Cover: footingCover, Rulebook: "common practice, no source"}
+	b := Bar{Role: FootingBar, Direction: "along the footing", Size: 4, Count: 2, Cover: footingCover, Rulebook: commonPractice}
 	if f.Thickness >= 12*units.Inch || w.Thickness >= 10*units.Inch {
 		b.Size = 5
 	}
