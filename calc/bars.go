@@ -55,7 +55,7 @@ func (w *wall) cover(f Face, b rebar.Bar) units.Length {
 func (w *wall) depth(b barSet, f Face) units.Length {
 	if b.face == Centre {
 		if b.d != 0 {
-			return b.d
+			return min(b.d, w.Thickness-b.d)
 		}
 		return w.Thickness / 2
 	}
@@ -101,8 +101,15 @@ func (w *wall) wallRule(b rebar.Bar) concrete.Minimum {
 	return concrete.WallVerticalMinimum(b, w.Material.Fy, w.Thickness)
 }
 
-// stemRule is the rule of a free stem: a one-way slab (13.3.6.1, 7.6.1.1).
-func (w *wall) stemRule(rebar.Bar) concrete.Minimum { return concrete.SlabMinimum(w.Thickness) }
+// stemRule is the rule of a free stem: a one-way slab (13.3.6.1, 7.6.1.1), with
+// the spacing that 24.3.2 allows at fs = 2/3 fy (7.7.2.2).
+func (w *wall) stemRule(b rebar.Bar) concrete.Minimum {
+	m := concrete.SlabMinimum(w.Thickness)
+	if s := concrete.CrackSpacing(w.Material.Fy*2/3, w.cover(FaceA, b)); s < m.MaxSpacing {
+		m.MaxSpacing = s
+	}
+	return m
+}
 
 // choose finds the size and spacing for a layer on one face: least steel
 // first, then fewer bars. room is the straight-down embedment that a hook has

@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"standingbeam/calc/footing"
 	"standingbeam/calc/plain"
 	"standingbeam/calc/stability"
 	"standingbeam/calc/units"
@@ -26,10 +27,7 @@ type cantilever struct {
 func (w *wall) heelOf(st Stage, g ground, c *working.Chain) cantilever {
 	l := w.heel()
 	dead := float64(concreteWeight)*w.Footing.Thickness.Inches() + float64(w.soilColumn(1*units.Inch, g.a))
-	q := 0.0
-	if g.surcharge {
-		q = float64(w.Surcharge.Dead + w.Surcharge.Live)
-	}
+	q := float64(g.q.Dead + g.q.Live)
 	wu := max(w.lf.DeadOnly*dead, w.lf.Dead*dead+w.lf.Earth*q)
 	m := units.MomentPerLength(wu * l.Inches() * l.Inches() / 2)
 	if c.On() {
@@ -48,44 +46,76 @@ func (w *wall) heelOf(st Stage, g ground, c *working.Chain) cantilever {
 // own weight with the same factor.
 func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 	l := w.Footing.Toe
-	own := float64(concreteWeight) * w.Footing.Thickness.Inches()
 	cases := w.factored(g)
-	load := func(f factoredBody, l units.Length) (m, v float64) {
-		m, v = w.under(f.result, l)
-		x := l.Inches()
-		return m - f.dead*own*x*x/2, v - f.dead*own*x
-	}
-	worst, mu := cases[0], 0.0
+	worst, mu := cases[0], units.MomentPerLength(0)
 	for _, f := range cases {
-		if m, _ := load(f, l); m > mu {
+		if m, _ := f.toe.at(0); m > mu {
 			worst, mu = f, m
 		}
 	}
 	if c.On() {
 		stability.Check(worst.body, &stability.Workings{Resultant: c, Bearing: c})
-		mq, _ := w.under(worst.result, l)
-		c.Add("Mu", "Mq − f wc L^2 / 2", units.Of(units.MomentPerLength(mu), units.LineMoment), "5.3.1",
-			term("Mq", units.MomentPerLength(mq), units.LineMoment), number("f", worst.dead),
-			term("wc", units.Stress(own), units.Pressure), term("L", l, units.Level))
+		worst.toe.record(c, units.Stress(worst.dead)*w.footingWeight(), mu)
 	}
-	return cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: units.MomentPerLength(mu), steps: c,
-		shear: func(from units.Length) units.ForcePerLength {
-			most := 0.0
+	return cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: mu, steps: c,
+		shear: func(from units.Length) (most units.ForcePerLength) {
 			for _, f := range cases {
-				if rest := l - from; rest > 0 {
-					_, v := load(f, rest)
-					most = max(most, v)
-				}
+				_, v := f.toe.at(from)
+				most = max(most, v)
 			}
-			return units.ForcePerLength(most)
+			return most
 		}}
+}
+
+// footingWeight is the footing's own weight on the ground.
+func (w *wall) footingWeight() units.Stress {
+	return units.Stress(float64(concreteWeight) * w.Footing.Thickness.Inches())
+}
+
+// toePart is the toe on the ground with the pressure of one combination. A
+// resultant outside the base puts the whole of it at the edge.
+type toePart struct {
+	projection footing.Projection
+	length     units.Length
+	edge       units.ForcePerLength // of an overturned body
+}
+
+// toeUnder is the toe over length l under the pressures of r, less the weight
+// own on it.
+func (w *wall) toeUnder(r stability.Result, l units.Length, own units.Stress) toePart {
+	if r.Overturned {
+		return toePart{length: l, edge: max(0, r.Normal)}
+	}
+	return toePart{length: l, projection: footing.Toe(footing.Base{Width: w.Footing.Width, Toe: l, Stem: w.Thickness,
+		AtToe: r.BearingToe, AtHeel: r.BearingHeel, Contact: r.Contact, OnToe: own})}
+}
+
+// record writes the moment at the stem's face, mu: the pressure's less that of
+// the toe's own weight.
+func (t toePart) record(c *working.Chain, own units.Stress, mu units.MomentPerLength) {
+	l := term("L", t.length, units.Level)
+	if t.edge > 0 {
+		c.Add("Mu", "N L", units.Of(mu, units.LineMoment), "5.3.1", term("N", t.edge, units.LineForce), l)
+		return
+	}
+	x := t.length.Inches()
+	mq := mu + units.MomentPerLength(own.PSI()*x*x/2)
+	c.Add("Mu", "Mq − wf L^2 / 2", units.Of(mu, units.LineMoment), "5.3.1", term("Mq", mq, units.LineMoment), term("wf", own, units.Pressure), l)
+}
+
+func (t toePart) at(from units.Length) (units.MomentPerLength, units.ForcePerLength) {
+	if t.edge > 0 {
+		return units.MomentPerLength(float64(t.edge) * (t.length - from).Inches()), t.edge
+	}
+	m, v := t.projection.At(from)
+	return max(0, m), max(0, v)
 }
 
 // factoredBody is the free body under one load combination.
 type factoredBody struct {
-	dead   float64
-	body   stability.Body
-	result stability.Result
+	dead float64
+	body stability.Body
+	toe  toePart
 }
 
 // factored are the free bodies of 0.9 D + 1.6 H and 1.2 D + 1.6 L + 1.6 H, the
@@ -111,56 +141,19 @@ func (w *wall) factored(g ground) []factoredBody {
 		for i := range b.Uplift {
 			b.Uplift[i].Force *= units.ForcePerLength(w.lf.Earth)
 		}
-		out = append(out, factoredBody{dead, b, stability.Check(b, nil)})
+		own := units.Stress(dead) * w.footingWeight()
+		out = append(out, factoredBody{dead, b, w.toeUnder(stability.Check(b, nil), w.Footing.Toe, own)})
 	}
 	add(g, w.lf.DeadHelps)
 	if g.dead > 0 {
 		g.live = w.Axial.Live
 	}
 	add(g, w.lf.Dead)
-	if g.surcharge && w.Surcharge != (Surcharge{}) && w.heel() > 0 {
+	if g.q != (Surcharge{}) && w.heel() > 0 {
 		g.onHeel = true
 		add(g, w.lf.Dead)
 	}
 	return out
-}
-
-// under integrates the pressure under the outer length l of the toe: its
-// moment about the inner end and its sum. A resultant outside the base puts
-// the whole of it at the edge.
-func (w *wall) under(r stability.Result, l units.Length) (m, v float64) {
-	x := l.Inches()
-	if r.Overturned {
-		v = max(0, float64(r.Normal))
-		return v * x, v
-	}
-	q0 := float64(r.BearingToe)
-	slope := (float64(r.BearingHeel) - q0) / w.Footing.Width.Inches()
-	if r.Contact < w.Footing.Width && r.Eccentricity < 0 {
-		return w.underFromHeel(r, x)
-	}
-	if r.Contact < w.Footing.Width {
-		slope = -q0 / r.Contact.Inches()
-		if c := r.Contact.Inches(); x > c {
-			v = q0 * c / 2
-			return v * (x - c/3), v
-		}
-	}
-	v = q0*x + slope*x*x/2
-	m = q0*x*x/2 + slope*x*x*x/6
-	return m, v
-}
-
-// underFromHeel is under where the heel is pressed and the toe's edge is not.
-func (w *wall) underFromHeel(r stability.Result, x float64) (m, v float64) {
-	free := (w.Footing.Width - r.Contact).Inches()
-	if x <= free {
-		return 0, 0
-	}
-	p := x - free
-	rate := float64(r.BearingHeel) / r.Contact.Inches()
-	v = rate * p * p / 2
-	return v * p / 3, v
 }
 
 // designHeel and designToe answer the two projections.
@@ -189,8 +182,17 @@ func (w *wall) plainFooting() plain.Section {
 	return plain.Section{Fc: w.Material.Fc, H: w.Footing.Thickness - w.aci.PlainSoilLoss, Lambda: 1, Phi: w.aci.PhiPlain}
 }
 
+// plainFrom is where the shear of a plain projection is asked: h from the
+// stem's face (14.4.3.3), the heel's at the face.
+func (p cantilever) plainFrom(ps plain.Section) units.Length {
+	if p.atStem {
+		return 0
+	}
+	return ps.H
+}
+
 // plainCarries reports whether plain concrete carries the projection; the
 // footing must be 8 in thick at least (14.3.2.1).
 func (w *wall) plainCarries(p cantilever, ps plain.Section) bool {
-	return w.Footing.Thickness >= w.aci.PlainFooting && p.moment <= ps.DesignMoment(nil) && p.shear(ps.H) <= ps.DesignShear(nil)
+	return w.Footing.Thickness >= w.aci.PlainFooting && p.moment <= ps.DesignMoment(nil) && p.shear(p.plainFrom(ps)) <= ps.DesignShear(nil)
 }

@@ -8,7 +8,7 @@ import (
 // answerBothFree designs a wall with soil on both sides and nothing at its
 // top: a cantilever under the difference of the two pressures.
 func (w *wall) answerBothFree() {
-	w.answerFree(ground{a: w.GradeA, b: w.GradeB, state: soil.Active, surcharge: true, low: w.lowFactor(), dead: w.Axial.Dead}, Finished)
+	w.answerFree(ground{a: w.GradeA, b: w.GradeB, state: soil.Active, q: w.Surcharge, low: w.lowFactor(), dead: w.Axial.Dead}, Finished)
 	w.fillingChart()
 	w.askLevels(true)
 }

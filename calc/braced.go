@@ -9,7 +9,7 @@ func (w *wall) answerBraced() {
 	low := w.lowFactor()
 	couple, coupleU := w.spanCouple()
 	supports := w.heldSupports(w.Brace)
-	s, ok := w.analyse(Finished, w.pushes(st, w.GradeA, w.GradeB, 0, true, low), supports, couple, coupleU)
+	s, ok := w.analyse(Finished, w.pushes(st, w.GradeA, w.GradeB, 0, w.Surcharge, low), supports, couple, coupleU)
 	if !ok {
 		return
 	}
@@ -21,7 +21,7 @@ func (w *wall) answerBraced() {
 	w.checkFoot(h)
 	w.checkHorizontals()
 	w.checkDeflection(s)
-	w.checkStripBearing()
+	w.checkStripBase(s)
 	if w.Floor == FloorUnset && w.Soil.Basis != SoilFluid {
 		w.assume("floor-rigid")
 	}

@@ -44,7 +44,7 @@ func answer(in Input, spread bool, as *built) Result {
 	w.tableAnswer()
 	switch {
 	case w.Condition == FreeTop:
-		w.answerFree(ground{a: w.GradeA, state: soil.Active, surcharge: true, dead: w.Axial.Dead}, Finished)
+		w.answerFree(ground{a: w.GradeA, state: soil.Active, q: w.Surcharge, dead: w.Axial.Dead}, Finished)
 	case w.Condition == TiedToSlab:
 		w.answerTied()
 	case w.Condition == SoilBothSides && !w.TopHeld:

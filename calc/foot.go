@@ -81,7 +81,7 @@ func (w *wall) checkFooting(st Stage, h held, dead units.ForcePerLength) {
 // the other side is left out.
 func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units.ForcePerLength, ch *working.Chain) {
 	f := w.Footing
-	b := w.body(ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), surcharge: true, low: w.lowFactor(), dead: dead})
+	b := w.body(ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), q: w.Surcharge, low: w.lowFactor(), dead: dead})
 	var n, below units.ForcePerLength
 	for _, x := range b.Weights {
 		n += x.Force
@@ -92,7 +92,7 @@ func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units
 	for _, p := range b.Drive {
 		below += p.Force
 	}
-	for _, p := range w.blocks(nil, w.heldState(), w.GradeA, 0, 0, true) {
+	for _, p := range w.blocks(nil, w.heldState(), w.GradeA, 0, 0, w.Surcharge) {
 		t, _ := p.Resultant()
 		below -= t
 	}
@@ -154,22 +154,4 @@ func (w *wall) checkDeflection(s *StageResult) {
 		return
 	}
 	w.ask("deflection", s.Name, units.Of(total, units.Deflection), units.Of(span/240, units.Deflection), "24.2", service, steps(c))
-}
-
-// checkStripBearing asks for the bearing of a braced wall's footing at service
-// loads. The wall, held at top and foot, keeps the footing level: the pressure
-// is taken as even.
-func (w *wall) checkStripBearing() {
-	if !w.Footing.Given {
-		return
-	}
-	b := w.body(ground{a: w.GradeA, b: w.GradeB, state: w.heldState(), low: 1, dead: w.Axial.Dead + w.Axial.Live})
-	var n units.ForcePerLength
-	for _, x := range b.Weights {
-		n += x.Force
-	}
-	q := units.Stress(float64(n) / w.Footing.Width.Inches())
-	c := chain()
-	c.Add("q", "N / B", units.Of(q, units.Pressure), "", term("N", n, units.LineForce), term("B", w.Footing.Width, units.Level))
-	w.ask("bearing", Finished, units.Of(q, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure), "1806.2", by(w.ibc.Name), service, steps(c))
 }

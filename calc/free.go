@@ -9,7 +9,7 @@ import (
 // stability of the whole.
 func (w *wall) answerFree(g ground, st Stage) {
 	couple, coupleU := w.stemCouple()
-	s, ok := w.analyse(st, w.pushes(g.state, g.a, g.b, 0, g.surcharge, g.low), clampedFoot, couple, coupleU)
+	s, ok := w.analyse(st, w.pushes(g.state, g.a, g.b, 0, g.q, g.low), clampedFoot, couple, coupleU)
 	if !ok {
 		return
 	}
@@ -70,6 +70,13 @@ func (w *wall) checkBase(s *StageResult, st Stage, g ground) {
 	}
 	r, q := w.checkStability(st, g)
 	s.Stability = stabilityOf(r, q)
-	w.designHeel(st, g)
+	if w.Condition == TiedToSlab {
+		g := g
+		g.q = w.Surcharge
+		g.q.Dead = max(g.q.Dead, w.wetSlab().Dead)
+		w.designHeel(Finished, g)
+	} else {
+		w.designHeel(st, g)
+	}
 	w.designToe(st, g, q)
 }

@@ -81,7 +81,25 @@ func (w *wall) answerHeld(s *StageResult, supports []statics.Support, extraM []m
 	w.pickVerticals(all, allV, w.wallRule)
 	w.setDowels()
 	rv := append(w.shearAtD(s, vs), extraV...)
+	mid := len(w.r.Checks)
 	w.checkReinforced(all, rv, w.wallRule, !asPlain)
+	if plainOK && !asPlain && verdict(w.r.Checks[mid:]) != Holds {
+		w.answerAsPlain()
+	}
+}
+
+// answerAsPlain lets chapter 14 decide for a wall that passes wholly by it and
+// not by chapter 11: its bars are then shown to compare.
+func (w *wall) answerAsPlain() {
+	w.r.Plain = true
+	for i := range w.r.Checks {
+		switch c := &w.r.Checks[i]; c.ID {
+		case "plain-flexure", "plain-shear", "plain-compression", "minimum-thickness":
+			c.Decides = true
+		case "flexure", "shear", "axial-flexure", "slenderness", "minimum-vertical", "bar-spacing", "minimum-horizontal":
+			c.Decides = false
+		}
+	}
 }
 
 // meetsMinimum reports whether the person's verticals reach the rule's

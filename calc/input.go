@@ -167,7 +167,6 @@ type Tie struct {
 	Anchor        Anchor
 	Strength      units.ForcePerLength // allowable, TieStrength only
 	Before        StageHold
-	SlabTop       units.Length // 0 = the slab lies on grade A
 }
 
 // Bars are bars of one direction fixed by the person.

@@ -3,6 +3,7 @@ package calc
 import (
 	"standingbeam/calc/plain"
 	"standingbeam/calc/units"
+	"standingbeam/calc/working"
 )
 
 // plainSection is the strip as plain concrete, ACI 318-19 chapter 14. The 2 in
@@ -19,18 +20,13 @@ func (w *wall) plainSection() plain.Section {
 func (w *wall) checkPlain(moments []momentNeed, shears []shearNeed) bool {
 	first := len(w.r.Checks)
 	sec := w.plainSection()
-	for _, n := range worstMoments(moments) {
+	for _, n := range w.worstPlain(sec, moments) {
 		c := chain()
-		capacity := sec.DesignMoment(c)
-		if n.pu > 0 {
-			c = chain()
-			capacity = sec.DesignMomentWithAxial(n.pu, c)
-		}
 		clause := "14.5.2.1"
 		if n.pu > 0 {
 			clause = "14.5.4.1"
 		}
-		w.ask("plain-flexure", n.stage, units.Of(n.m, units.LineMoment), units.Of(capacity, units.LineMoment), clause, at(n.at), steps(c))
+		w.ask("plain-flexure", n.stage, units.Of(n.m, units.LineMoment), units.Of(plainMoment(sec, n.pu, c), units.LineMoment), clause, at(n.at), steps(c))
 	}
 	for _, n := range worstShears(shears) {
 		c := chain()
@@ -89,28 +85,35 @@ func absLength(l units.Length) units.Length {
 	return l
 }
 
-// worstMoments keeps the greatest need of each stage, whatever its face: a
-// plain section is the same both ways.
-func worstMoments(all []momentNeed) []momentNeed {
+// plainMoment is the plain section's strength beside the axial load pu.
+func plainMoment(sec plain.Section, pu units.ForcePerLength, c *working.Chain) units.MomentPerLength {
+	if pu > 0 {
+		return sec.DesignMomentWithAxial(pu, c)
+	}
+	return sec.DesignMoment(c)
+}
+
+// worstPlain keeps, of each stage, the need that is nearest to its strength or
+// farthest beyond, whatever its face: a plain section is the same both ways.
+func (w *wall) worstPlain(sec plain.Section, all []momentNeed) []momentNeed {
 	var out []momentNeed
+next:
 	for _, n := range all {
-		out = keepMoment(out, n, func(o momentNeed) bool { return o.stage == n.stage })
+		for i, o := range out {
+			if o.stage != n.stage {
+				continue
+			}
+			if float64(n.m)*float64(plainMoment(sec, o.pu, nil)) > float64(o.m)*float64(plainMoment(sec, n.pu, nil)) {
+				out[i] = n
+			}
+			continue next
+		}
+		out = append(out, n)
 	}
 	return out
 }
 
-func keepMoment(out []momentNeed, n momentNeed, same func(momentNeed) bool) []momentNeed {
-	for i := range out {
-		if same(out[i]) {
-			if n.m > out[i].m {
-				out[i] = n
-			}
-			return out
-		}
-	}
-	return append(out, n)
-}
-
+// worstShears keeps the greatest shear of each stage.
 func worstShears(all []shearNeed) []shearNeed {
 	var out []shearNeed
 next:

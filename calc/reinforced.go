@@ -19,14 +19,28 @@ func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barR
 		return
 	}
 	main := w.mainFace(moments)
-	w.vert, _ = w.choose(main, most(moments, main), mostShear(shears, main), rule, w.roomFor(moments, main))
+	w.vert, _ = w.choose(main, most(moments, main), mostShear(shears, main), w.ruleFor(main, rule), w.roomFor(moments, main))
 	other := FaceA
 	if main == FaceA {
 		other = FaceB
 	}
 	if m := most(moments, other); m > w.capacity(other, 0, nil) || mostShear(shears, other) > w.shearCapacity(other) {
-		w.vertA, _ = w.choose(other, m, mostShear(shears, other), rule, w.roomFor(moments, other))
+		w.vertA, _ = w.choose(other, m, mostShear(shears, other), w.ruleFor(other, rule), w.roomFor(moments, other))
 	}
+}
+
+// stemFace reports whether the bars on face f carry an unbraced stem.
+func (w *wall) stemFace(f Face) bool {
+	return w.freeStem() || (w.Condition == TiedToSlab && w.Tie.Before == StandsAlone && f == FaceA)
+}
+
+// ruleFor is the rule of the layer on face f: an unbraced stem is a one-way
+// slab.
+func (w *wall) ruleFor(f Face, rule barRule) barRule {
+	if w.stemFace(f) {
+		return w.stemRule
+	}
+	return rule
 }
 
 // roomFor is the embedment that the hooks of the layer on face f have; zero
@@ -181,10 +195,11 @@ func (w *wall) roleOf(set barSet) BarRole {
 
 // checkLayer asks for minimum steel and spacing of one layer.
 func (w *wall) checkLayer(set barSet, rule barRule, moments []momentNeed, decides bool) {
+	rule = w.ruleFor(set.face, rule)
 	min := rule(set.bar)
 	need := units.AreaPerLength(min.Ratio * w.Thickness.Inches())
 	opts := []option{decidesIf(decides), of(w.roleOf(set))}
-	if w.FourThirds && set.area() < need && w.enough(moments, 4.0/3) && w.Condition != FreeTop {
+	if w.FourThirds && set.area() < need && w.enough(moments, 4.0/3) && !w.stemFace(set.face) {
 		w.without("minimum-vertical", Finished, min.Clause, note("four-thirds-chosen"))
 	} else {
 		c := chain()
@@ -198,7 +213,7 @@ func (w *wall) spacingClause(rule barRule, set barSet) string {
 	if rule(set.bar).Clause == w.wallRule(set.bar).Clause {
 		return "11.7.2.1"
 	}
-	return "7.7.2.3"
+	return "7.7.2.2, 24.3.2"
 }
 
 // enough reports whether the verticals carry factor times every need.

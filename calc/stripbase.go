@@ -68,17 +68,15 @@ func (w *wall) stripToe(mu units.MomentPerLength) {
 	if r := stability.Check(w.stripBody(w.lf.DeadOnly, 0, mu), nil); r.BearingMax > worst.BearingMax {
 		worst = r
 	}
-	m, _ := w.under(worst, l)
+	toe := w.toeUnder(worst, l, 0)
+	m, _ := toe.at(0)
 	c := chain()
 	if worst.Contact >= w.Footing.Width && mu == 0 {
-		c.Add("Mu", "qu L^2 / 2", units.Of(units.MomentPerLength(m), units.LineMoment), "5.3.1", term("qu", worst.BearingToe, units.Pressure), term("L", l, units.Level))
+		c.Add("Mu", "qu L^2 / 2", units.Of(m, units.LineMoment), "5.3.1", term("qu", worst.BearingToe, units.Pressure), term("L", l, units.Level))
 	}
-	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, cover: footingCover, moment: units.MomentPerLength(m), steps: c,
+	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, cover: footingCover, moment: m, steps: c,
 		shear: func(from units.Length) units.ForcePerLength {
-			if from >= l {
-				return 0
-			}
-			_, v := w.under(worst, l-from)
-			return units.ForcePerLength(v)
+			_, v := toe.at(from)
+			return v
 		}}, &w.toeBars)
 }

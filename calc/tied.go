@@ -6,6 +6,7 @@ import (
 	"standingbeam/calc/concrete"
 	"standingbeam/calc/rebar"
 	"standingbeam/calc/soil"
+	"standingbeam/calc/tieslab"
 	"standingbeam/calc/units"
 )
 
@@ -24,7 +25,7 @@ func (w *wall) answerTied() {
 	before, extraM, extraV := w.beforeSlab()
 	couple, coupleU := w.spanCouple()
 	supports := w.heldSupports(level)
-	s, ok := w.analyse(Finished, w.pushes(soil.AtRest, w.GradeA, w.GradeB, 0, true, w.lowFactor()), supports, couple, coupleU)
+	s, ok := w.analyse(Finished, w.pushes(soil.AtRest, w.GradeA, w.GradeB, 0, w.Surcharge, w.lowFactor()), supports, couple, coupleU)
 	if !ok {
 		return
 	}
@@ -41,7 +42,7 @@ func (w *wall) answerTied() {
 		w.warn("rakers-need-design")
 		return
 	}
-	g := ground{a: w.GradeA, b: w.GradeB, state: soil.Active, low: w.lowFactor()}
+	g := ground{a: w.GradeA, b: w.GradeB, state: soil.Active, q: w.wetSlab(), low: w.lowFactor()}
 	w.checkJoint(BeforeSlab, absForce(before.Shears[0].Factored))
 	w.checkBase(before, BeforeSlab, g)
 }
@@ -52,12 +53,18 @@ func (w *wall) beforeSlab() (*StageResult, []momentNeed, []shearNeed) {
 	if w.Tie.Before == Rakers {
 		return nil, nil, nil
 	}
-	s, ok := w.analyse(BeforeSlab, w.pushes(soil.Active, w.GradeA, w.GradeB, 0, false, w.lowFactor()), clampedFoot, 0, 0)
+	s, ok := w.analyse(BeforeSlab, w.pushes(soil.Active, w.GradeA, w.GradeB, 0, w.wetSlab(), w.lowFactor()), clampedFoot, 0, 0)
 	if !ok {
 		return nil, nil, nil
 	}
 	ms, vs := w.stemNeeds(s)
 	return s, ms, vs
+}
+
+// wetSlab is the slab's own weight on the fill at the moment it is cast: it
+// pushes already and does not tie yet.
+func (w *wall) wetSlab() Surcharge {
+	return Surcharge{Dead: units.Stress(float64(concreteWeight) * w.Tie.SlabThickness.Inches())}
 }
 
 // checkTie asks for the tie bars, their development in wall and slab, and for
@@ -90,8 +97,8 @@ func (w *wall) checkTie(h held) {
 	w.assume("slab-steel-continuous")
 }
 
-// tieBars picks bars into the slab: least steel whose hook fits in the wall,
-// no farther apart than 3 slab thicknesses or 18 in (7.7.2.3).
+// tieBars picks bars into the slab, the smallest that carry the tie no farther
+// apart than 3 slab thicknesses or 18 in (7.7.2.3).
 func (w *wall) tieBars(tu units.ForcePerLength) (rebar.Bar, units.Length) {
 	widest := minLength(3*w.Tie.SlabThickness, concrete.SlabMinimum(w.Tie.SlabThickness).MaxSpacing)
 	for _, n := range []int{4, 5, 6} {
@@ -132,32 +139,34 @@ func (w *wall) checkDrag(t units.ForcePerLength) {
 		w.ask("slab-drag", Finished, units.Of(t, units.LineForce), units.Of(w.Tie.Strength, units.LineForce), "1604.4", service, by(w.ibc.Name))
 		return
 	}
-	wedge := w.Height
-	w.r.Layout.Wedge = wedge
-	per := w.Tie.Friction * float64(concreteWeight) * w.Tie.SlabThickness.Inches() // per inch of slab length
-	need := wedge + units.Length(math.Ceil(w.ibc.StabilityFactor*float64(t)/per))
-	if w.Tie.SlabLength == 0 {
+	slab := tieslab.Slab{Height: w.Height, Length: w.Tie.SlabLength, Weight: w.wetSlab().Dead, Friction: w.Tie.Friction, Ground: soil.AtRest}
+	w.r.Layout.Wedge = slab.Wedge()
+	need, ok := slab.Needed(t, w.ibc.StabilityFactor, nil)
+	need = units.Length(math.Ceil(need.Inches() - 1e-9))
+	if w.Tie.SlabLength == 0 || !ok {
 		w.leaveOpen("slab-drag", Finished, units.Of(need, units.Level), "1807.2.3", note("needs-slab-length"), service, by(w.ibc.Name))
 		return
 	}
-	length := max(0, w.Tie.SlabLength-wedge)
-	drag := units.ForcePerLength(per * length.Inches())
 	c := chain()
-	weight := units.Stress(float64(concreteWeight) * w.Tie.SlabThickness.Inches())
-	c.Add("Ld", "Ls - H", units.Of(length, units.Level), "", term("Ls", w.Tie.SlabLength, units.Level), term("H", wedge, units.Level))
-	c.Add("D", "μ ws Ld", units.Of(drag, units.LineForce), "", number("μ", w.Tie.Friction), term("ws", weight, units.Pressure), term("Ld", length, units.Level))
-	c.Add("FS", "D / T", units.Quantity{Base: ratioOf(float64(drag), float64(t))}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))
-	check := w.askFactor("slab-drag", Finished, ratioOf(float64(drag), float64(t)), "1807.2.3", steps(c))
+	drag := slab.Drag(c)
+	fs := ratioOf(float64(drag), float64(t))
+	if t > 0 && fs < ample {
+		c.Add("FS", "D / T", units.Quantity{Base: fs}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))
+	}
+	check := w.askFactor("slab-drag", Finished, fs, "1807.2.3", steps(c))
 	if check.State == Fails {
 		n := note("slab-must-be-longer", units.Of(need, units.Level))
 		check.Because = &n
 	}
 }
 
+// ample stands for a factor where next to nothing is asked.
+const ample = 99
+
 // ratioOf divides, giving a large finite number where nothing is asked.
 func ratioOf(a, b float64) float64 {
 	if b <= 0 {
-		return 99
+		return ample
 	}
-	return min(99, a/b)
+	return min(ample, a/b)
 }

@@ -16,11 +16,16 @@ func (w *wall) today() {
 		w.assume("today-full-strength", units.Of(w.Material.Fc, units.Strength))
 	}
 	if w.heldToday() {
-		if missing := w.notYet(); len(missing) == 0 {
+		missing := w.notYet()
+		switch {
+		case len(missing) > 0:
+			t.Because = append(t.Because, missing...)
+		case verdict(w.r.Checks) == Fails:
+			t.Because = append(t.Because, note("finished-fails"))
+			return
+		default:
 			t.Permission, t.Level = MayFill, w.GradeA
 			return
-		} else {
-			t.Because = append(t.Because, missing...)
 		}
 	} else {
 		t.Because = append(t.Because, w.missingToday()...)
@@ -119,13 +124,18 @@ func (w *wall) standToday(t *TodayAnswer) {
 }
 
 // forbids reports whether a check that does not hold forbids any fill: one that
-// the height of fill alone does not answer.
+// the height of fill does not answer.
 func (w *wall) forbids(check string) bool {
 	switch check {
-	case "soil-suitable", "seismic-earth":
+	case "":
+		return false
+	case "soil-suitable", "seismic-earth", "strip", "slenderness":
 		return true
+	case "overturning", "sliding", "bearing", "flexure", "shear", "joint-shear-friction", "foot-support", "level-difference",
+		"heel-flexure", "heel-shear", "toe-flexure", "toe-shear":
+		return false
 	}
-	return false
+	return w.freeStem()
 }
 
 // bracingFrom is the unbalanced fill from which the residential code asks for

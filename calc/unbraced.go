@@ -101,7 +101,7 @@ func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 	if above, _ := w.cantileverAt(a, b, s.from, low); above > s.above {
 		return "section-above-dowels", false
 	}
-	r, q := w.stands(ground{a: a, b: b, state: soil.Active, surcharge: true, low: low}, nil)
+	r, q := w.stands(ground{a: a, b: b, state: soil.Active, q: w.Surcharge, low: low}, nil)
 	switch {
 	case r.Overturned || r.OverturningFactor < w.ibc.StabilityFactor:
 		return "overturning", false
@@ -118,7 +118,7 @@ func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 func (w *wall) cantileverAt(a, b, y units.Length, low float64) (units.MomentPerLength, units.ForcePerLength) {
 	var m, v float64
 	var buf [6]soil.Block
-	for _, p := range w.blocks(buf[:0], soil.Active, a, b, y, true) {
+	for _, p := range w.blocks(buf[:0], soil.Active, a, b, y, w.Surcharge) {
 		f, h := p.Resultant()
 		k := float64(f) * w.lf.Earth
 		if p.Side == 'b' {
@@ -152,7 +152,7 @@ func (w *wall) highest(b, most units.Length, fc units.Stress) (units.Length, str
 
 // baseAt reports whether heel and toe carry the fill a beside b.
 func (w *wall) baseAt(s *standing, a, b units.Length) (string, bool) {
-	g := ground{a: a, b: b, state: soil.Active, surcharge: true, low: w.lowFactor()}
+	g := ground{a: a, b: b, state: soil.Active, q: w.Surcharge, low: w.lowFactor()}
 	if w.heel() > 0 && !w.carries(w.heelOf(Unbraced, g, nil), w.heelBars, s.fc) {
 		return "heel-flexure", false
 	}

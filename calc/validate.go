@@ -19,6 +19,9 @@ type RangeError struct {
 // Error returns the fault in plain inch-pound English; the page and the file
 // reader say it in words of their own.
 func (e *RangeError) Error() string {
+	if e.ID != "out-of-range" {
+		return e.Field + ": " + e.ID
+	}
 	u := e.Value.Kind.US()
 	return fmt.Sprintf("%s: %.6g %s is not between %.6g and %.6g %s",
 		e.Field, e.Value.US(), u.Symbol, e.Min.US(), e.Max.US(), u.Symbol)
@@ -63,6 +66,9 @@ func (in Input) Validate() []*RangeError {
 	if in.Brace != 0 {
 		within(r, "brace", units.Level, in.Brace, foot+1*units.Foot, top)
 	}
+	r.choice("condition", "choice-unknown", in.Condition <= SoilBothSides && in.Rulebook <= Residential && in.Foot.Held <= SlabLater &&
+		in.Soil.Basis <= SoilFriction && in.Tie.Anchor <= TieStrength && in.Tie.Before <= Rakers && in.Floor <= FloorRigid &&
+		in.Vertical.Face <= Centre && in.Horizontal.Face <= Centre && in.Dowels.Position <= Centre)
 	in.validateSoil(r)
 	in.validateMaterial(r)
 	in.validateFooting(r, top)

@@ -204,23 +204,20 @@ func (w *wall) heldState() soil.State {
 
 // blocks appends the pressure of both sides down to level floor, for grades a
 // and b, to out. Side A comes first.
-func (w *wall) blocks(out []soil.Block, st soil.State, a, b, floor units.Length, surcharge bool) []soil.Block {
+func (w *wall) blocks(out []soil.Block, st soil.State, a, b, floor units.Length, q Surcharge) []soil.Block {
 	k := w.soilOf(st).k
 	ga := soil.Ground{Grade: a, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k,
-		Wet: w.Water.Standing, Water: w.Water.Level, Side: 'a'}
-	if surcharge {
-		ga.Dead, ga.Live = w.Surcharge.Dead, w.Surcharge.Live
-	}
+		Wet: w.Water.Standing, Water: w.Water.Level, Dead: q.Dead, Live: q.Live, Side: 'a'}
 	out = soil.Append(out, ga)
 	return soil.Append(out, soil.Ground{Grade: b, Floor: floor, Moist: w.Soil.Weight, Saturated: w.Soil.Saturated, K: k, Side: 'b'})
 }
 
 // pushes are the blocks with their load factors, 1.6 for side A and low for
 // side B, and by what each was found.
-func (w *wall) pushes(st soil.State, a, b, floor units.Length, surcharge bool, low float64) []Push {
+func (w *wall) pushes(st soil.State, a, b, floor units.Length, q Surcharge, low float64) []Push {
 	ground := w.soilOf(st)
 	var buf [6]soil.Block
-	blocks := w.blocks(buf[:0], st, a, b, floor, surcharge)
+	blocks := w.blocks(buf[:0], st, a, b, floor, q)
 	out := make([]Push, 0, len(blocks))
 	for _, bl := range blocks {
 		p := Push{Block: bl, Factor: w.lf.Earth, Basis: ground.basis}
