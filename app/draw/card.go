@@ -50,8 +50,8 @@ func cardWall(s *sheet, left, top, footLeft, footRight float64) {
 
 // A floor lies on the top, over the open side, and pushes back.
 func cardBraced(s *sheet) {
+	cardEarth(s, 2, 70, 46, 56)
 	cardEarth(s, 2, 28, 16, 56)
-	cardEarth(s, 36, 70, 46, 56)
 	cardWall(s, 28, 12, 23, 41)
 	s.rect("wood", "", 28, 4, 42, 8)
 	s.segment("hold shaft", 66, 8, 44, 8)
@@ -61,8 +61,8 @@ func cardBraced(s *sheet) {
 
 // Nothing at the top: the wall leans, a wide footing holds it.
 func cardFree(s *sheet) {
-	cardEarth(s, 2, 34, 16, 46)
-	cardEarth(s, 2, 70, 46, 58)
+	cardEarth(s, 2, 70, 46, 56)
+	cardEarth(s, 2, 34, 16, 56)
 	s.draw("lean", new(path).move(34, 46).cubic(34, 34, 40, 20, 46, 8).line(54, 10).cubic(47, 22, 42, 34, 42, 46))
 	cardWall(s, 34, 10, 10, 52)
 	s.draw("curve", new(path).move(34, 12).cubic(34, 30, 30, 38, 18, 46))
@@ -71,8 +71,8 @@ func cardFree(s *sheet) {
 // The slab lies on the retained ground and pulls; ticks of drag under it, the
 // large force at the foot.
 func cardTied(s *sheet) {
+	cardEarth(s, 2, 70, 46, 56)
 	cardEarth(s, 2, 34, 12, 56)
-	cardEarth(s, 42, 70, 46, 56)
 	s.rect("concrete edged", "", 2, 5, 40, 8)
 	s.rect("concrete edged", "", 29, 46, 18, 7)
 	s.rect("concrete edged", "", 34, 5, 8, 41)
@@ -86,6 +86,7 @@ func cardTied(s *sheet) {
 
 // Two grounds, one higher, push against each other.
 func cardBoth(s *sheet) {
+	cardEarth(s, 2, 70, 46, 56)
 	cardEarth(s, 2, 32, 12, 56)
 	cardEarth(s, 40, 70, 32, 56)
 	cardWall(s, 32, 8, 26, 46)

@@ -44,13 +44,19 @@ func (p *picture) readCurve() {
 		atB, b := c.d.MaxMoment()
 		atA, a := c.d.MinMoment()
 		c.b, c.a = peak{math.Max(0, float64(b)), atB.Inches()}, peak{math.Max(0, -float64(a)), atA.Inches()}
-		c.plain = float64(p.r.Band.Plain)
+		if p.held {
+			// Without a brace plain concrete carries nothing (ACI 318-19 14.2.2.2).
+			c.plain = float64(p.r.Band.Plain)
+		}
 		c.barsA, c.barsB = p.bandBars(calc.FaceA), p.bandBars(calc.FaceB)
 	case Shear:
 		c.kind = units.LineForce
 		at, v := c.d.MaxShear()
 		c.set(peak{math.Abs(float64(v)), at.Inches()}, c.side)
-		c.plain, c.barsA = p.capacity("plain-shear"), p.capacity("shear")
+		c.barsA = p.capacity("shear")
+		if p.held {
+			c.plain = p.capacity("plain-shear")
+		}
 		c.barsB = c.barsA
 	case Deflected:
 		c.kind = units.Deflection

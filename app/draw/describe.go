@@ -53,7 +53,7 @@ func (p *picture) describeCurve() []string {
 	m := p.st.Moments[0]
 	moment := func(v units.MomentPerLength) units.Quantity { return units.Of(v, units.LineMoment) }
 	out := []string{p.sp.Sentence("picture.tells.bending", p.sp.Demand(moment(m.Factored)), p.sp.Length(m.At), p.sp.Face(m.TensionFace))}
-	if p.r.Band.Plain > 0 {
+	if p.held && p.r.Band.Plain > 0 {
 		out = append(out, p.sp.Sentence("picture.tells.plain", p.sp.Capacity(moment(p.r.Band.Plain))))
 	}
 	if bars := p.bandBars(m.TensionFace); bars > 0 {

@@ -102,6 +102,7 @@ func Section(r calc.Result, o Options) Picture {
 	p.concrete()
 	p.pushes()
 	p.bars()
+	p.today()
 	p.drawCurve()
 	p.supports()
 	p.dimensions()

@@ -41,8 +41,12 @@ func (p *picture) alongFooting(b *calc.Bar) {
 	p.s.draw("dots", dots)
 }
 
-// tieBar draws the bar from the wall into the slab, hooked in the wall.
+// tieBar draws the bar from the wall into the slab, hooked in the wall, once
+// the slab is there.
 func (p *picture) tieBar(b *calc.Bar) {
+	if !p.held {
+		return
+	}
 	top, base := p.tieSpan()
 	level := (top + base) / 2
 	x := p.x(p.t - endCover)

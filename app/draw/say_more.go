@@ -131,7 +131,7 @@ func (p *picture) sayFooting(left, right, face, y float64) {
 	f := p.in.Footing
 	mid := (left + right) / 2
 	l := label{class: "ink", rank: rankDimension, wander: true, x: mid, y: y, lines: []line{plainLine(p.sp.Sentence("picture.dimension.footing.width", p.sp.Length(f.Width)))}}
-	l.spots = []spot{{x: mid, y: y + 4, v: 1}, {x: mid, y: y - 3, v: -1}, {x: left - 10, y: y + 6, h: 1, v: 1}, {x: left - target/2 - 14, y: y, h: -1}, {x: right, y: y + 6, h: -1, v: 1}, {x: right + target/2 + 14, y: y, h: 1}}
+	l.spots = []spot{{x: mid, y: y + 7, v: 1}, {x: mid, y: y - 3, v: -1}, {x: left - 10, y: y + 6, h: 1, v: 1}, {x: left - target/2 - 14, y: y, h: -1}, {x: right, y: y + 6, h: -1, v: 1}, {x: right + target/2 + 14, y: y, h: 1}}
 	p.say(l)
 	if f.NoToe {
 		return

@@ -89,7 +89,9 @@ func (p *picture) tieSlab() {
 	yb := p.y(base)
 	if breakAt := column + target + grip + 12; wedge < breakAt {
 		wedge = breakAt - 8
-		p.breakMark(breakAt, p.y(top), yb)
+		if there {
+			p.breakMark(breakAt, p.y(top), yb)
+		}
 	}
 	if p.r.Layout.Wedge > 0 {
 		end := p.x(-p.r.Layout.Wedge.Inches())

@@ -43,7 +43,7 @@ func (p *picture) frameNew() {
 func (p *picture) below(s float64) (line, room float64) {
 	d := p.foot * s
 	if p.st != nil && p.st.Stability != nil {
-		d += bearing + 18
+		d += bearing + 20
 	}
 	if !p.real {
 		return d + 12, math.Max(d+24, 50)

@@ -36,6 +36,7 @@ var enPicture = table{
 	"picture.service":           "service",
 	"picture.net":               "net {0}",
 	"picture.surcharge":         "{0} on the ground",
+	"picture.today":             "today to {0}",
 	"picture.dowel":             "dowel up {0}",
 	"picture.lap":               "lap {0}",
 

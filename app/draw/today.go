@@ -1,0 +1,31 @@
+package draw
+
+import "standingbeam/calc"
+
+// today marks how far the wall may be filled as it stands today, where that is
+// less than the ground that is drawn.
+func (p *picture) today() {
+	t := p.r.Today
+	a, _ := p.grades()
+	if p.st == nil || p.st.Name != calc.Finished || t.Permission != calc.FillOnlyTo || t.Level.Inches() >= a-0.5 {
+		return
+	}
+	y := p.level(t.Level)
+	left := column + target + grip
+	if p.in.Water.Standing {
+		left += target
+	}
+	p.s.segment("until", left, y, p.faceA(), y)
+	p.p.inked.line(left, y, p.faceA(), y, 3)
+	l := label{class: "ink", lines: []line{plainLine(p.sp.Sentence("picture.today", p.sp.Length(t.Level)))}, rank: rankMore, wander: true, tie: 14}
+	l.x, l.y = left+6, y
+	for _, dy := range []float64{-4, 4} {
+		v := int8(1)
+		if dy < 0 {
+			v = -1
+		}
+		l.spots = append(l.spots, spot{x: p.faceA() - 6, y: y + dy, h: -1, v: v}, spot{x: left - 6, y: y + dy, h: 1, v: v})
+	}
+	l.spots = append(l.spots, spot{x: left - 6, y: y, h: -1})
+	p.say(l)
+}
