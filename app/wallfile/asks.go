@@ -18,7 +18,7 @@ func (w Wall) Asks(path string) bool {
 	case "brace", "floor", "floor edge":
 		return w.Condition != "free top" && w.Condition != "tied to slab" && (!two || w.Top == "braced")
 	case "tie":
-		return w.Condition == "tied to slab" && (key != "strength" || w.TieAnchor == "tie")
+		return w.Condition == "tied to slab" && (key != "strength" || w.TieAnchor == "tie" || w.TieAnchor == "opposite wall")
 	case "dowels":
 		return key == "by" || w.DowelsBy != "none"
 	case "soil":

@@ -24,14 +24,21 @@ const (
 // those that could be read, and are not to be used for an answer.
 func Decode(r io.Reader) ([]Wall, []Problem) {
 	walls, problems := Read(r)
+	type place struct {
+		wall  int
+		field string
+	}
+	faulty := make(map[place]bool, len(problems))
+	for _, p := range problems {
+		faulty[place{p.Wall, p.Field}] = true
+	}
 	for i, w := range walls {
-		if len(problems) >= maxFaults {
-			break
-		}
 		_, faults := w.Input(entry.Options{Strict: true})
 		for _, p := range faults {
 			p.Wall = i + 1
-			problems = append(problems, p)
+			if len(problems) < maxFaults && !faulty[place{p.Wall, p.Field}] {
+				problems = append(problems, p)
+			}
 		}
 	}
 	return walls, problems

@@ -32,7 +32,7 @@
 //	                   allowable bearing, friction, passive from (a level; passive
 //	                   resistance counts only where this is written)
 //	tie                slab thickness, slab length, friction, anchor: slab drag |
-//	                   opposite wall | tie; strength (of that tie, allowable);
+//	                   opposite wall | tie; strength (allowable, of that tie or wall);
 //	                   before the slab: stands alone | rakers
 //	bars               vertical, horizontal: size ("No. 4"), spacing, face: a | b |
 //	                   center, depth (d itself); bars written here are checked as

@@ -6,13 +6,14 @@ import (
 )
 
 // CheckName names a check: "Bending in the span", with its stage where that is
-// not the finished wall: "Sliding, before the slab".
+// not the finished wall: "Sliding, before the slab". What is asked of the
+// unbraced wall says so in its name.
 func (s Speaker) CheckName(c calc.Check) string {
 	name := s.placed("name."+c.ID, c)
 	if id := "name." + c.ID + "." + string(c.Bar); c.Bar != "" && s.Has(id) {
 		name = s.Word(id)
 	}
-	if c.Stage == "" || c.Stage == calc.Finished {
+	if c.Stage == "" || c.Stage == calc.Finished || c.Stage == calc.Unbraced {
 		return name
 	}
 	return s.Sentence("name-at-stage", name, s.Stage(c.Stage))

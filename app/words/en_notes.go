@@ -6,6 +6,7 @@ package words
 var enNotes = table{
 	// What was assumed.
 	"note.bearing-assumed":        "Allowable bearing was not given: {0-} taken, the least that the building code presumes.",
+	"note.bearing-even":           "Held at top and foot, the wall keeps its footing level: the ground is pressed evenly.",
 	"note.floor-rigid":            "The floor is taken as rigid, so the ground pushes at rest.",
 	"note.friction-assumed":       "Friction under the footing was not given: {0-} taken.",
 	"note.low-side-left-out":      "The {0} of ground on the open side is left out: it may be dug away.",
@@ -23,13 +24,14 @@ var enNotes = table{
 	"note.table-note-m": "By the table's footnote m a wall of concrete of {0-} needs no verticals here.",
 
 	// What answer is missing.
-	"note.needs-floor-edge":      "Say what the floor edge can take: it must take {0+}.",
-	"note.needs-footing":         "Say what footing the wall stands on.",
-	"note.needs-geotechnical":    "A geotechnical engineer must say what this ground does.",
-	"note.needs-seismic-earth":   "An engineer must say what the ground pushes in an earthquake.",
-	"note.needs-slab-length":     "Say how long the slab is, away from the wall.",
-	"note.needs-swelling-answer": "Say whether the ground swells when wet or is organic.",
-	"note.needs-tie-strength":    "Say what the tie can take.",
+	"note.needs-floor-edge":        "Say what the floor edge can take: it must take {0+}.",
+	"note.needs-footing":           "Say what footing the wall stands on.",
+	"note.needs-geotechnical":      "A geotechnical engineer must say what this ground does.",
+	"note.needs-opposite-reaction": "Say what the opposite wall can pull back with: it must be {0+}.",
+	"note.needs-seismic-earth":     "An engineer must say what the ground pushes in an earthquake.",
+	"note.needs-slab-length":       "Say how long the slab is, away from the wall.",
+	"note.needs-swelling-answer":   "Say whether the ground swells when wet or is organic.",
+	"note.needs-tie-strength":      "Say what the tie can take.",
 
 	// Why a check does not apply, is short, or fails.
 	"note.bars-on-wrong-face":     "The bars lie on the soil side; the table puts them near the open side.",
@@ -38,7 +40,7 @@ var enNotes = table{
 	"note.not-tension-controlled": "Too much steel for this depth: the concrete would crush before the bars give warning.",
 	"note.nothing-pushes":         "Nothing pushes here.",
 	"note.nothing-to-lap":         "There are no verticals to lap with.",
-	"note.opposite-wall":          "The opposite wall takes the pull of {0+}.",
+	"note.opposite-wall":          "The opposite wall pulls back at the same level, through a slab in one piece.",
 	"note.outside-table":          "The wall is outside the residential table.",
 	"note.plain-joint":            "Plain concrete passes no bending through the joint at the footing.",
 	"note.plain-needs-none":       "A plain wall needs none by this rulebook.",
@@ -60,13 +62,15 @@ var enNotes = table{
 	"note.tie-slab-not-cast":  "The slab that ties the top is not cast yet.",
 	"note.today-check-fails":  "{T}: fails.",
 	"note.today-check-open":   "{T}: an answer is missing.",
+	"note.finished-fails":     "The finished wall does not hold.",
+	"note.low-side-not-first": "Do not fill the low side above {0-} before the high side: the wall would lean the other way.",
 	"note.not-held-today":     "Keep people and machines away from an unbraced wall: a wall that is filled before it is held falls without warning.",
 
 	// What an engineer must answer, and warnings.
 	"note.seismic-earth":                "Earthquake: the push of more than 6 ft of ground must be given by an engineer.",
 	"note.soil-swells":                  "The ground swells or is organic: no number is offered for it.",
 	"note.strip-not-solved":             "The wall as it is described cannot be answered as an upright strip.",
-	"note.too-slender":                  "The wall is too slender for the load on it.",
+	"note.too-slender":                  "The wall is too slender for {0+} on it.",
 	"note.plain-not-in-seismic":         "Plain concrete is not allowed for this wall in its seismic design category.",
 	"note.rakers-need-design":           "The rakers, and what they push against, need a design of their own.",
 	"note.slab-weight-not-in-surcharge": "The slab on the fill weighs {0+}: add it to the dead load on the ground.",

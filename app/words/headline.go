@@ -4,8 +4,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"standingbeam/calc"
 )
@@ -41,7 +39,7 @@ func (s Speaker) finished(r calc.Result) Line {
 		if more := len(failing) - 1; more > 0 {
 			l.Title = s.Sentence("headline.fails-more", s.inside(s.CheckName(failing[0])), strconv.Itoa(more))
 		}
-		l.Detail = stopped(upper(s.Shortfall(failing[0])))
+		l.Detail = stopped(Capital(s.Shortfall(failing[0])))
 	case r.Verdict == calc.Open && len(open) > 0:
 		l.Title = s.BarsAnswer(r)
 		l.Detail = s.Sentence("headline.open", s.needs(open))
@@ -55,7 +53,8 @@ func (s Speaker) finished(r calc.Result) Line {
 }
 
 // sorted returns the deciding checks that fail, worst first, and those that
-// are open.
+// are open. A wall that turns over fails at its footing in every way: turning
+// over is named first then.
 func sorted(all []calc.Check) (failing, open []calc.Check) {
 	worst := -1.0
 	for _, c := range all {
@@ -68,6 +67,9 @@ func sorted(all []calc.Check) (failing, open []calc.Check) {
 			if !ok {
 				ratio = math.MaxFloat64
 			}
+			if c.Because != nil && c.Because.ID == "resultant-outside" {
+				ratio = 0
+			}
 			if failing = append(failing, c); ratio > worst {
 				worst = ratio
 				failing[0], failing[len(failing)-1] = c, failing[0]
@@ -77,32 +79,17 @@ func sorted(all []calc.Check) (failing, open []calc.Check) {
 	return failing, open
 }
 
-// needs joins what the open checks lack, each once, three at most: the rest
-// stand in the list of checks.
+// needs joins what the open checks lack.
 func (s Speaker) needs(open []calc.Check) string {
 	var out []string
 	for _, c := range open {
-		text := s.CheckName(c)
 		if c.Needs != nil {
-			text = s.Note(*c.Needs)
-		}
-		if !contains(out, text) {
-			out = append(out, text)
-		}
-	}
-	if len(out) > 3 {
-		out = append(out[:3], s.Sentence("headline.more-open", strconv.Itoa(len(out)-3)))
-	}
-	return strings.Join(out, " ")
-}
-
-func contains(list []string, text string) bool {
-	for _, l := range list {
-		if l == text {
-			return true
+			out = append(out, s.Note(*c.Needs))
+		} else {
+			out = append(out, stopped(s.CheckName(c)))
 		}
 	}
-	return false
+	return s.few(out)
 }
 
 // BarsAnswer says which verticals the wall gets and on which side, or that it
@@ -135,40 +122,41 @@ func (s Speaker) plainWould(r calc.Result) string {
 	return text
 }
 
+// Allowed is what may be filled today, no more than the answer says: nothing
+// where no number is offered, nor to a level of less than an inch.
+func Allowed(r calc.Result) calc.Permission {
+	if r.Stopped || r.Today.Permission == calc.FillOnlyTo && r.Today.Level < 1 {
+		return calc.DoNotFill
+	}
+	return r.Today.Permission
+}
+
 func (s Speaker) today(r calc.Result) Line {
-	l := Line{State: calc.Fails, Mark: s.Word("today.no"), Title: s.Word("today.do-not-fill"), Detail: strings.Join(s.Notes(r.Today.Because), " ")}
-	switch {
-	case r.Stopped:
-		l.Detail = s.Word("headline.stopped")
-	case r.Today.Permission == calc.MayFill:
+	because := s.Notes(r.Today.Because)
+	if Allowed(r) == calc.FillOnlyTo && s.Has("name."+r.Today.Governs) && !names(r.Today.Because, r.Today.Governs) {
+		because = append(because, s.Note(calc.Note{ID: "unbraced-governed", Text: r.Today.Governs}))
+	}
+	l := Line{State: calc.Fails, Detail: s.few(because)}
+	switch Allowed(r) {
+	case calc.MayFill:
 		l.State, l.Mark, l.Title = calc.Holds, s.Word("today.yes"), s.Word("today.may-fill")
-	case r.Today.Permission == calc.FillOnlyTo && r.Today.Level >= 1:
+	case calc.FillOnlyTo:
 		l.Mark, l.Title = s.Word("today.limited"), s.Sentence("today.fill-only-to", s.length(r.Today.Level, down))
+	default:
+		l.Mark, l.Title = s.Word("today.no"), s.Word("today.do-not-fill")
+	}
+	if r.Stopped {
+		l.Detail = s.Word("headline.stopped")
 	}
 	return l
 }
 
-// inside writes a name so that it can stand inside a sentence.
-func (s Speaker) inside(name string) string {
-	r, size := utf8.DecodeRuneInString(name)
-	if next, _ := utf8.DecodeRuneInString(name[size:]); unicode.IsUpper(next) {
-		return name
+// names reports whether a note speaks of a check.
+func names(notes []calc.Note, check string) bool {
+	for _, n := range notes {
+		if n.Text == check {
+			return true
+		}
 	}
-	return string(unicode.ToLower(r)) + name[size:]
-}
-
-func upper(text string) string {
-	r, size := utf8.DecodeRuneInString(text)
-	if size == 0 {
-		return text
-	}
-	return string(unicode.ToUpper(r)) + text[size:]
-}
-
-// stopped ends a sentence with its point.
-func stopped(text string) string {
-	if text == "" || strings.HasSuffix(text, ".") {
-		return text
-	}
-	return text + "."
+	return false
 }

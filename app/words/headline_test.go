@@ -32,9 +32,9 @@ func TestHeadline(t *testing.T) {
 		today, because, when string
 	}{
 		{"open", calc.Result{Verdict: calc.Open, Bars: bars, Checks: []calc.Check{plainFails, barsHold, edgeOpen},
-			Today: calc.TodayAnswer{Permission: calc.FillOnlyTo, Level: 37, Because: []calc.Note{{ID: "nothing-holds-top"}}}},
-			"open", "No. 4 verticals at 18 in, on the open side", "Open: Say what the floor edge can take: it must take 322 lb/ft.",
-			"FILL ONLY TO 3 ft 1 in", "Nothing holds the top yet.", "limited"},
+			Today: calc.TodayAnswer{Permission: calc.FillOnlyTo, Level: 37, Governs: "sliding", Because: []calc.Note{{ID: "nothing-holds-top"}, {ID: "nothing-holds-top"}}}},
+			"open", "No. 4 verticals at 18 in, on the open side", "Still open: Say what the floor edge can take: it must take 322 lb/ft.",
+			"FILL ONLY TO 3 ft 1 in", "Nothing holds the top yet. What ends it: sliding of the footing.", "limited"},
 		{"holds", calc.Result{Verdict: calc.Holds, Bars: bars, Checks: []calc.Check{plainFails, barsHold}, Today: calc.TodayAnswer{Permission: calc.MayFill}},
 			"holds", "No. 4 verticals at 18 in, on the open side", "Every check holds. Plain concrete would carry nearly all of what is asked.",
 			"MAY FILL", "", "yes"},

@@ -6,11 +6,11 @@ import (
 	"unicode"
 )
 
-// hasPrefix reports whether an id begins with prefix, for the search of ids.
-func hasPrefix(prefix string) bool {
+// hasBuilt reports whether an id begins and ends so, for the search of ids.
+func hasBuilt(before, after string) bool {
 	for _, table := range english {
 		for id := range table {
-			if strings.HasPrefix(id, prefix) {
+			if strings.HasPrefix(id, before) && strings.HasSuffix(id, after) {
 				return true
 			}
 		}
