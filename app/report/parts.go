@@ -76,7 +76,7 @@ func (t *teller) bars(r calc.Result) {
 
 func (t *teller) barLine(id string, b calc.Bar) string {
 	s := t.s
-	text := s.Sentence(id, s.Word("page.role."+string(b.Role)), s.BarSet(b))
+	text := s.Sentence(id, s.Word("role."+string(b.Role)), s.BarSet(b))
 	for _, part := range []struct {
 		id string
 		l  units.Length

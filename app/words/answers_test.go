@@ -155,7 +155,7 @@ func TestAnswersHaveWords(t *testing.T) {
 			}
 		}
 		for _, b := range r.Bars {
-			has("page.role." + string(b.Role))
+			has("role." + string(b.Role))
 		}
 		finished, today := s.Headline(r)
 		complain("headline", finished.Title)

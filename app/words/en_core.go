@@ -28,6 +28,16 @@ var enCore = table{
 	"on-face.a.two-sided": "on the high side",
 	"on-face.b.two-sided": "on the low side",
 
+	"role.V":  "verticals",
+	"role.VA": "verticals on the soil side",
+	"role.H":  "horizontals",
+	"role.HT": "horizontals at the top",
+	"role.D":  "dowels, footing into wall",
+	"role.FT": "across the footing, at its bottom",
+	"role.FH": "across the footing, at its top",
+	"role.FL": "along the footing",
+	"role.T":  "ties, wall into slab",
+
 	"bar.at": "{0} at {1}",
 	"bar.on": "{0}, {1}",
 
