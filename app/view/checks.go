@@ -1,0 +1,131 @@
+package view
+
+import (
+	"math"
+	"sort"
+	"strconv"
+	"strings"
+
+	"standingbeam/app/words"
+	"standingbeam/calc"
+	"standingbeam/calc/units"
+)
+
+// order in which checks are read: what fails first.
+var order = map[State]int{Fails: 0, Open: 1, Holds: 2, Idle: 3}
+
+// state of a check or of a verdict, as the page writes it.
+func state(s calc.State) State {
+	switch s {
+	case calc.Fails:
+		return Fails
+	case calc.Open:
+		return Open
+	case calc.NotApplicable:
+		return Idle
+	}
+	return Holds
+}
+
+// sortChecks puts the checks into the three lists of the page, each with what
+// fails first and then what is nearest to failing. Only the check whose key is
+// open carries its working.
+func sortChecks(s words.Speaker, all []calc.Check, open string) (decide, compare, idle []Check) {
+	seen := map[string]int{}
+	for _, c := range all {
+		key := c.ID + "@" + string(c.Stage)
+		if seen[key]++; seen[key] > 1 {
+			key += "#" + strconv.Itoa(seen[key])
+		}
+		one := check(s, c, key == open)
+		one.Key = key
+		switch {
+		case c.State == calc.NotApplicable:
+			idle = append(idle, one)
+		case c.Decides:
+			decide = append(decide, one)
+		default:
+			compare = append(compare, one)
+		}
+	}
+	for _, list := range [][]Check{decide, compare} {
+		sort.SliceStable(list, func(i, j int) bool {
+			a, b := list[i], list[j]
+			if order[a.State] != order[b.State] {
+				return order[a.State] < order[b.State]
+			}
+			return a.Ratio > b.Ratio+1e-9
+		})
+	}
+	return decide, compare, idle
+}
+
+func check(s words.Speaker, c calc.Check, open bool) Check {
+	one := Check{
+		ID: c.ID, Stage: string(c.Stage), State: state(c.State),
+		Mark: s.State(c.State), Name: s.CheckName(c),
+		Amount: amount(s, c),
+	}
+	if r, ok := c.Ratio(); ok {
+		one.Ratio, one.HasRatio, one.Figure = r, true, figure(s, r)
+	} else if c.State == calc.Fails {
+		one.Ratio, one.HasRatio = math.MaxFloat64, true // it carries nothing
+	}
+	if c.State == calc.Fails {
+		one.Note = s.Shortfall(c)
+	}
+	for _, n := range []*calc.Note{c.Needs, c.Because} {
+		if n != nil && one.Note == "" {
+			one.Note = s.Note(*n)
+		}
+	}
+	if !open {
+		return one
+	}
+	one.Question = s.CheckQuestion(c)
+	one.Source = source(s, c.Rulebook, c.Clause)
+	one.Steps = steps(s, c.Steps)
+	return one
+}
+
+// source names the edition and the clause behind a number.
+func source(s words.Speaker, rulebook, clause string) string {
+	switch {
+	case rulebook == "":
+		return clause
+	case clause == "" || clause == rulebook:
+		return rulebook
+	case strings.HasPrefix(clause, rulebook):
+		return clause
+	}
+	return s.Sentence("check.source", rulebook, clause)
+}
+
+// amount is what is asked of what there is.
+func amount(s words.Speaker, c calc.Check) string {
+	switch {
+	case c.State == calc.NotApplicable:
+		return ""
+	case c.NoValue && c.Demand.Base == 0:
+		return ""
+	case c.NoValue:
+		return s.Sentence("check.asked", s.Demand(c.Demand))
+	}
+	demand, capacity := s.Demand(c.Demand), s.Capacity(c.Capacity)
+	if r, ok := c.Ratio(); ok && c.State == calc.Holds && r > 0.99 {
+		// Rounding each toward safety would make what holds read as failing.
+		demand, capacity = s.Quantity(c.Demand), s.Quantity(c.Capacity)
+	}
+	if c.Service && c.Demand.Kind == units.None {
+		return s.Sentence("check.factor", demand, capacity)
+	}
+	return s.Sentence("check.amount", demand, capacity)
+}
+
+// figure writes a ratio rounded up, so that what is shown as 1.00 holds.
+func figure(s words.Speaker, r float64) string {
+	if r > 99 {
+		return s.Word("check.far-over")
+	}
+	return s.Number(math.Ceil(r*100-1e-7)/100, 2)
+}

@@ -1,0 +1,186 @@
+package view
+
+import (
+	"standingbeam/app/draw"
+	"standingbeam/app/entry"
+	"standingbeam/app/wallfile"
+	"standingbeam/app/words"
+	"standingbeam/calc"
+)
+
+// Form is everything that the page is made from.
+type Form struct {
+	Wall    wallfile.Wall
+	Speaker words.Speaker
+	Show    draw.Show
+	Hold    draw.Window // the picture's window while a handle is dragged
+	Width   float64     // of the picture in CSS pixels
+	Height  float64
+	Focus   string          // path of the field that is being typed in
+	Check   string          // key of the check whose working is open
+	Open    map[string]bool // parts of the page that are open; others stay empty
+}
+
+// Good is the last answer that a wall had, and the form that it had it for. A
+// field that cannot be read leaves its last good text in the calculation, so
+// that the picture stays and the other fields go on working.
+type Good struct {
+	Known  bool
+	Wall   wallfile.Wall
+	Result calc.Result
+}
+
+// options for reading what is typed on the page.
+func options(s words.Speaker) entry.Options {
+	return entry.Options{Metric: s.System == words.Metric}
+}
+
+// answer computes the form's wall, or as much of it as can be read. It returns
+// what was computed and every problem of the form; stale says that the answer
+// is not that of the form as it stands.
+func answer(f Form, last Good) (good Good, problems []wallfile.Problem, stale bool) {
+	good, problems = compute(f.Wall, f.Speaker)
+	if good.Known {
+		return good, nil, false
+	}
+	if !last.Known {
+		last, _ = compute(Example(), words.Speaker{})
+	}
+	patched := f.Wall
+	for _, p := range problems {
+		patched.Set(p.Field, last.Wall.Field(p.Field))
+	}
+	if good, _ = compute(patched, f.Speaker); good.Known {
+		return good, problems, true
+	}
+	return last, problems, true
+}
+
+// compute answers a wall, if every field of it can be used.
+func compute(w wallfile.Wall, s words.Speaker) (Good, []wallfile.Problem) {
+	in, problems := w.Input(options(s))
+	if len(problems) > 0 {
+		return Good{}, problems
+	}
+	r, err := calc.Design(in)
+	if err != nil {
+		return Good{}, []wallfile.Problem{{Field: "height", ID: "not-computed", Text: w.Height}}
+	}
+	return Good{Known: true, Wall: w, Result: r}, nil
+}
+
+// New makes the page of a form. last is the answer that the wall had before;
+// the one it has now is returned with the page.
+func New(f Form, last Good) (View, Good) {
+	good, problems, stale := answer(f, last)
+	s := f.Speaker.For(good.Result.Input.Condition)
+	v := View{Name: name(f)}
+	v.Lines = headline(s, good.Result)
+	v.Cautions = s.Notes(good.Result.Cautions)
+	if stale {
+		v.Stale = s.Word("page.stale")
+	}
+	v.Announce = announcement(s, v, problems)
+	v.Cards = cards(f)
+	q := newQuestions(f, good, problems)
+	v.Steppers, v.Groups = q.steppers(), q.groups()
+	v.Rulebooks = rulebooks(s, good.Result)
+	v.Rulebooks.Choice = q.field("rulebook")
+	v.Picture = picture(f, s, good.Result)
+	v.Checks, v.Compared, v.Idle = sortChecks(s, good.Result.Checks, f.Check)
+	v.Bars = bars(s, good.Result)
+	v.Chart = chart(s, good.Result)
+	v.Engineer, v.Warnings, v.Assumptions = s.Notes(good.Result.Engineer), s.Notes(good.Result.Warnings), s.Notes(good.Result.Assumptions)
+	for _, id := range []string{"page.safety.law", "page.safety.engineer", "page.safety.dig", "page.safety.forms", "page.safety.brace", "page.safety.bars"} {
+		v.Safety = append(v.Safety, s.Word(id))
+	}
+	return v, good
+}
+
+func name(f Form) string {
+	if f.Wall.Name == "" {
+		return f.Speaker.Word("page.unnamed")
+	}
+	return f.Wall.Name
+}
+
+// headline puts the two lines in order: what fails first.
+func headline(s words.Speaker, r calc.Result) [2]Line {
+	finished, today := s.Headline(r)
+	a, b := line(s, "finished", finished), line(s, "today", today)
+	if order[b.State] < order[a.State] {
+		return [2]Line{b, a}
+	}
+	return [2]Line{a, b}
+}
+
+func line(s words.Speaker, id string, l words.Line) Line {
+	return Line{ID: id, State: state(l.State), When: s.Word("page." + id), Mark: l.Mark, Title: l.Title, Detail: l.Detail}
+}
+
+// announcement is what is read aloud after a change: a problem first, else the
+// headline.
+func announcement(s words.Speaker, v View, problems []wallfile.Problem) string {
+	text := ""
+	if len(problems) > 0 {
+		text = problemText(s, problems[0]) + " "
+	}
+	for _, l := range v.Lines {
+		text += s.Sentence("page.announce", l.When, l.Mark, l.Title) + " "
+	}
+	return text[:len(text)-1]
+}
+
+// picture draws the section.
+func picture(f Form, s words.Speaker, r calc.Result) Picture {
+	p := draw.Section(r, draw.Options{Width: f.Width, Height: f.Height, Speaker: s, Show: f.Show, Hold: f.Hold})
+	out := Picture{SVG: p.SVG, Width: f.Width, Height: f.Height, Handles: p.Handles, Window: p.Window, Title: p.Title, Desc: p.Desc}
+	if f.Open["more"] {
+		out.Head, out.Rows = p.Head, p.Rows
+	}
+	for _, show := range []draw.Show{draw.Bending, draw.Shear, draw.Deflected} {
+		out.Shows = append(out.Shows, Choice{Value: showName(show), Label: s.Word("page.show." + showName(show)), Chosen: show == f.Show})
+	}
+	return out
+}
+
+func showName(show draw.Show) string {
+	switch show {
+	case draw.Shear:
+		return "shear"
+	case draw.Deflected:
+		return "deflection"
+	}
+	return "bending"
+}
+
+// ShowOf reads the name of a curve.
+func ShowOf(name string) draw.Show {
+	switch name {
+	case "shear":
+		return draw.Shear
+	case "deflection":
+		return draw.Deflected
+	}
+	return draw.Bending
+}
+
+// conditions in the order of the cards, by their words in the wall file.
+var conditions = []struct {
+	value string
+	is    calc.Condition
+}{
+	{"braced top", calc.BracedTop}, {"free top", calc.FreeTop},
+	{"tied to slab", calc.TiedToSlab}, {"soil both sides", calc.SoilBothSides},
+}
+
+func cards(f Form) []Card {
+	out := make([]Card, 0, len(conditions))
+	for _, c := range conditions {
+		out = append(out, Card{
+			Value: c.value, Label: f.Speaker.Word("page.card." + c.value), SVG: draw.Card(c.is),
+			Chosen: f.Wall.Condition == c.value,
+		})
+	}
+	return out
+}
