@@ -1,25 +1,114 @@
 package main
 
-import "github.com/maxence-charriere/go-app/v10/pkg/app"
+import (
+	"standingbeam/app/draw"
+	"standingbeam/app/keep"
+	"standingbeam/app/view"
+	"standingbeam/app/wallfile"
+	"standingbeam/app/words"
 
-// page is the one page of the program.
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+)
+
+// page is the one page of the program. Handlers change its state and stop;
+// Render computes everything else.
 type page struct {
 	app.Compo
 
-	height string
+	walls   []kept // every wall, the one on the screen among them
+	here    int    // which of walls is on the screen
+	speaker words.Speaker
+	theme   string // "light", "dark", "" = as the device
+	show    draw.Show
+
+	focus  string          // path of the field being typed in
+	typing string          // the same, until a tap that left it is over
+	open   map[string]bool // what is unfolded
+	check  string          // key of the check whose working is open
+	size   place           // of the picture, CSS pixels
+	drag   *drag
+	hold   *hold
+
+	told        told
+	announced   string // read aloud
+	changes     int    // counts changes, so that a pause can be noticed
+	keeper      keeper
+	reports     chan keep.Report
+	late        chan loaded // what was kept, when it comes late
+	saved       int         // changes at the last save
+	storage     string      // id of what is said of the storage
+	early       bool        // something was typed before the program had come
+	installable bool
+	fault       string
+
+	// compute is view.New; a test can make it fail.
+	compute func(view.Form, view.Good) (view.View, view.Good)
+	seen    view.View     // as last drawn
+	drawn   wallfile.Wall // the wall that was drawn then
 }
 
-func (p *page) OnInit() { p.height = "8" }
-
-func (p *page) OnMount(ctx app.Context) {
-	app.Window().Get("document").Get("documentElement").Get("dataset").Set("ready", "1")
+// kept is one wall with the last answer that it had.
+type kept struct {
+	wall wallfile.Wall
+	good view.Good
 }
 
-func (p *page) Render() app.UI {
-	return app.Main().Body(
-		app.H1().Text("Standing Beam"),
-		app.Label().For("height").Text("Height of the wall, ft"),
-		app.Input().ID("height").Type("number").Value(p.height).OnInput(p.ValueTo(&p.height)),
-		app.P().ID("answer").Text("The wall is "+p.height+" ft high."),
+// place is a size in CSS pixels.
+type place struct{ width, height float64 }
+
+// The picture on a phone, and while nothing has been measured.
+var phonePicture = place{390, 300}
+
+// firstPage is the page as it first appears.
+func firstPage() *page {
+	return &page{
+		walls:   []kept{{wall: view.Example()}},
+		open:    map[string]bool{},
+		size:    phonePicture,
+		reports: make(chan keep.Report, 64),
+		compute: view.New,
+	}
+}
+
+// Render draws the page. A fault in it must not freeze the page, so it shows
+// itself and offers the walls.
+func (p *page) Render() (ui app.UI) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			ui = p.renderFault(fault)
+		}
+	}()
+	v := p.look()
+	return app.Div().ID("page").Class("page").Body(
+		p.renderTop(v),
+		app.Main().Body(
+			p.renderAnswer(v),
+			app.Div().Class("work").Body(
+				p.renderFigure(v),
+				p.renderChoices(v),
+			),
+			p.renderResults(v),
+		),
+		p.renderFoot(v),
+		p.renderTold(),
+		app.Div().ID("announce").Class("unseen").Role("status").Aria("live", "polite").Text(p.announced),
 	)
 }
+
+// look computes the view of the wall on the screen and keeps its answer.
+func (p *page) look() view.View {
+	k := &p.walls[p.here]
+	form := view.Form{
+		Wall: k.wall, Speaker: p.speaker, Show: p.show, Focus: p.focus, Check: p.check,
+		Open: p.open, Width: p.size.width, Height: p.size.height,
+	}
+	if p.drag != nil {
+		form.Hold = p.drag.window
+	}
+	p.seen, k.good = p.compute(form, k.good)
+	p.drawn = k.wall
+	return p.seen
+}
+
+// word is a plain word of the page.
+func (p *page) word(id string) string { return p.speaker.Word(id) }

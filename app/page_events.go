@@ -1,0 +1,297 @@
+package main
+
+import (
+	"strings"
+	"time"
+
+	"standingbeam/app/view"
+	"standingbeam/app/wallfile"
+	"standingbeam/app/words"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+)
+
+// Handlers read what they act on from the element that was used, so that one
+// handler serves a list whatever its order, and each recovers from its own
+// faults, since a fault that escapes stops the page.
+
+// wall is the form of the wall on the screen.
+func (p *page) wall() *wallfile.Wall { return &p.walls[p.here].wall }
+
+// input takes what was typed.
+func (p *page) input(ctx app.Context, path, text string) {
+	p.wall().Set(path, text)
+	p.changed(ctx)
+}
+
+func (p *page) onInput(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.input(ctx, data(ctx, "path"), ctx.JSSrc().Get("value").String())
+}
+
+// onFocus shows the field as it was typed, all of it selected, so that the
+// next key begins anew.
+func (p *page) onFocus(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.focus = data(ctx, "path")
+	p.typing = p.focus
+	ctx.JSSrc().Set("value", p.wall().Field(p.focus))
+	ctx.JSSrc().Call("select")
+	ctx.Defer(p.settle)
+}
+
+// onBlur gives what was typed its unit, if it has none.
+func (p *page) onBlur(ctx app.Context, e app.Event) {
+	defer p.caught()
+	if path := data(ctx, "path"); p.focus == path {
+		p.focus = ""
+		if view.Commit(p.wall(), path, p.speaker) {
+			p.changed(ctx)
+		}
+	}
+	ctx.Defer(p.settle)
+	// What shows beside a field while it is typed in goes a little later, so
+	// that what is being tapped at the moment does not move away.
+	ctx.After(tapTime, func(ctx app.Context) {
+		defer p.caught()
+		p.typing = p.focus
+	})
+}
+
+// tapTime is how long a tap may take from touching to the click.
+const tapTime = 400 * time.Millisecond
+
+// onFieldKey steps a length by the arrow keys and ends typing with Enter.
+func (p *page) onFieldKey(ctx app.Context, e app.Event) {
+	defer p.caught()
+	path := data(ctx, "path")
+	switch e.Get("key").String() {
+	case "Enter":
+		ctx.JSSrc().Call("blur")
+	case "ArrowUp":
+		p.stepField(ctx, e, path, +1)
+	case "ArrowDown":
+		p.stepField(ctx, e, path, -1)
+	default:
+		ctx.PreventUpdate()
+	}
+}
+
+func (p *page) stepField(ctx app.Context, e app.Event, path string, by int) {
+	if !view.CanStep(path) {
+		return
+	}
+	e.PreventDefault()
+	p.step(ctx, path, by)
+}
+
+// onChoose takes an answer that was chosen from a list.
+func (p *page) onChoose(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.choose(ctx, data(ctx, "path"), ctx.JSSrc().Get("value").String())
+}
+
+func (p *page) choose(ctx app.Context, path, value string) {
+	view.Choose(p.wall(), path, value)
+	p.changed(ctx)
+}
+
+func (p *page) onCard(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.check = ""
+	p.choose(ctx, "condition", ctx.JSSrc().Get("value").String())
+}
+
+func (p *page) onShow(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.show = view.ShowOf(ctx.JSSrc().Get("value").String())
+	ctx.Defer(p.settle)
+}
+
+// onFold opens or closes a part of the page.
+func (p *page) onFold(ctx app.Context, e app.Event) {
+	defer p.caught()
+	id := data(ctx, "fold")
+	p.open[id] = !p.open[id]
+	ctx.Defer(p.settle)
+}
+
+// onCheck opens the working of a check, or closes it.
+func (p *page) onCheck(ctx app.Context, e app.Event) {
+	defer p.caught()
+	if key := data(ctx, "key"); p.check == key {
+		p.check = ""
+	} else {
+		p.check = key
+	}
+}
+
+// onUnits changes between feet and inches and metric. What is being typed gets
+// its unit first, so that it keeps its meaning.
+func (p *page) onUnits(ctx app.Context, e app.Event) {
+	defer p.caught()
+	for i := range p.walls {
+		view.CommitAll(&p.walls[i].wall, p.speaker)
+	}
+	if p.speaker.System == words.US {
+		p.speaker.System = words.Metric
+	} else {
+		p.speaker.System = words.US
+	}
+	p.changed(ctx)
+}
+
+func (p *page) onTheme(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.theme = strings.TrimPrefix(ctx.JSSrc().Get("value").String(), "device")
+	p.applyTheme()
+	p.changed(ctx)
+}
+
+func (p *page) applyTheme() {
+	set := app.Window().Get("document").Get("documentElement").Get("dataset")
+	if p.theme == "" {
+		set.Delete("theme")
+		return
+	}
+	set.Set("theme", p.theme)
+}
+
+// onStep is one step of a stepper. A press that was held has stepped already.
+func (p *page) onStep(ctx app.Context, e app.Event) {
+	defer p.caught()
+	if p.hold != nil && p.hold.repeated {
+		p.hold = nil
+		return
+	}
+	p.hold = nil
+	path, by := stepOf(data(ctx, "step"))
+	p.step(ctx, path, by)
+}
+
+// stepOf reads "height+".
+func stepOf(s string) (path string, by int) {
+	if path, ok := strings.CutSuffix(s, "-"); ok {
+		return path, -1
+	}
+	return strings.TrimSuffix(s, "+"), +1
+}
+
+func (p *page) step(ctx app.Context, path string, by int) {
+	view.StepBy(p.wall(), path, by, p.speaker)
+	p.changed(ctx)
+}
+
+// hold is a stepper that is being pressed.
+type hold struct {
+	step     string
+	repeated bool
+}
+
+const (
+	holdDelay  = 450 * time.Millisecond
+	holdRepeat = 110 * time.Millisecond
+)
+
+func (p *page) onHold(ctx app.Context, e app.Event) {
+	defer p.caught()
+	h := &hold{step: data(ctx, "step")}
+	p.hold = h
+	ctx.PreventUpdate()
+	ctx.After(holdDelay, func(ctx app.Context) { p.repeat(ctx, h) })
+}
+
+func (p *page) repeat(ctx app.Context, h *hold) {
+	defer p.caught()
+	if p.hold != h {
+		ctx.PreventUpdate()
+		return
+	}
+	h.repeated = true
+	path, by := stepOf(h.step)
+	p.step(ctx, path, by)
+	ctx.After(holdRepeat, func(ctx app.Context) { p.repeat(ctx, h) })
+}
+
+// onRelease ends a press. The click that follows finds whether it was held.
+func (p *page) onRelease(ctx app.Context, e app.Event) {
+	defer p.caught()
+	ctx.PreventUpdate()
+	if h := p.hold; h != nil {
+		p.hold = &hold{repeated: h.repeated && e.Get("type").String() == "pointerup"}
+	}
+}
+
+// onKeyDown keeps the focus in the field whose key is pressed.
+func (p *page) onKeyDown(ctx app.Context, e app.Event) {
+	defer p.caught()
+	e.PreventDefault()
+	ctx.PreventUpdate()
+}
+
+// onKey writes what a key of ours stands for at the caret.
+func (p *page) onKey(ctx app.Context, e app.Event) {
+	defer p.caught()
+	path, key := data(ctx, "for"), data(ctx, "key")
+	field := app.Window().GetElementByID("f-" + path)
+	if !field.Truthy() {
+		return
+	}
+	text, from, to := field.Get("value").String(), field.Get("selectionStart").Int(), field.Get("selectionEnd").Int()
+	text, at := typed(text, from, to, key)
+	field.Set("value", text)
+	field.Call("setSelectionRange", at, at)
+	p.input(ctx, path, text)
+}
+
+// typed returns a text after a key was pressed with from to to selected, and
+// where the caret then is. A blank is written as "_", since an attribute loses
+// it at its ends.
+func typed(text string, from, to int, key string) (string, int) {
+	r := []rune(text)
+	from, to = min(max(from, 0), len(r)), min(max(to, 0), len(r))
+	if key == "back" {
+		if from == to && from > 0 {
+			from--
+		}
+		key = ""
+	}
+	key = strings.ReplaceAll(key, "_", " ")
+	before := string(r[:from])
+	if before == "" || strings.HasSuffix(before, " ") {
+		key = strings.TrimLeft(key, " ")
+	}
+	return before + key + string(r[to:]), len([]rune(before + key))
+}
+
+// changed notes that the walls or the settings are other than before: they are
+// kept soon, and read aloud after a pause.
+func (p *page) changed(ctx app.Context) {
+	p.changes++
+	now := p.changes
+	ctx.Defer(p.settle)
+	ctx.After(saveDelay, func(ctx app.Context) {
+		ctx.PreventUpdate()
+		if p.changes == now {
+			p.save()
+		}
+	})
+	ctx.After(speakDelay, func(ctx app.Context) {
+		defer p.caught()
+		if p.changes != now || p.announced == p.seen.Announce {
+			ctx.PreventUpdate()
+			return
+		}
+		p.announced = p.seen.Announce
+	})
+}
+
+const (
+	saveDelay  = 200 * time.Millisecond
+	speakDelay = time.Second
+)
+
+// data reads a data attribute of the element that was used.
+func data(ctx app.Context, name string) string {
+	return ctx.JSSrc().Get("dataset").Get(name).String()
+}

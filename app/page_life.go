@@ -1,0 +1,147 @@
+package main
+
+import (
+	"standingbeam/app/keep"
+	"standingbeam/app/view"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+)
+
+// OnInit fills the page before it is first drawn: what was kept, then what a
+// person has already typed into the page that the document came with.
+func (p *page) OnInit() {
+	first := firstPage()
+	first.Compo = p.Compo // what the framework has already noted in it
+	*p = *first
+	if app.IsServer {
+		return
+	}
+	p.takeTyped()
+	p.measure()
+	p.begin(keep.Here(func(r keep.Report) { p.reports <- r }))
+}
+
+// OnMount makes the page known as ready and listens for the page being left.
+func (p *page) OnMount(ctx app.Context) {
+	defer p.caught()
+	p.applyTheme()
+	p.awaitLate(ctx)
+	p.listen(ctx)
+	p.installable = ctx.IsAppInstallable()
+	document := app.Window().Get("document")
+	leave := app.FuncOf(func(app.Value, []app.Value) any {
+		ctx.Dispatch(func(ctx app.Context) {
+			ctx.PreventUpdate()
+			p.flush()
+		})
+		return nil
+	})
+	document.Call("addEventListener", "visibilitychange", leave)
+	app.Window().Call("addEventListener", "pagehide", leave)
+	ctx.Defer(func(ctx app.Context) {
+		p.settle(ctx)
+		if p.measure() {
+			ctx.Update()
+		}
+		document.Get("documentElement").Get("dataset").Set("ready", "1")
+	})
+}
+
+// listen passes on what becomes of the saves.
+func (p *page) listen(ctx app.Context) {
+	go func() {
+		for r := range p.reports {
+			ctx.Dispatch(func(ctx app.Context) {
+				defer p.caught()
+				p.reported(ctx, r)
+			})
+		}
+	}()
+}
+
+// OnResize draws the picture for the space that it has.
+func (p *page) OnResize(ctx app.Context) {
+	defer p.caught()
+	p.measure()
+	ctx.Defer(p.settle)
+}
+
+// OnAppUpdate offers the newer version; nothing is changed under the hands.
+func (p *page) OnAppUpdate(ctx app.Context) {
+	defer p.caught()
+	p.tell(ctx, told{text: p.word("page.update"), acts: []act{{p.word("page.update.load"), func(ctx app.Context) {
+		p.flush()
+		ctx.Reload()
+	}}}})
+}
+
+// OnAppInstallChange notes whether the page can be installed.
+func (p *page) OnAppInstallChange(ctx app.Context) { p.installable = ctx.IsAppInstallable() }
+
+func (p *page) onInstall(ctx app.Context, e app.Event) {
+	defer p.caught()
+	ctx.ShowAppInstallPrompt()
+}
+
+// measure asks how large the picture is, and reports whether that changed.
+func (p *page) measure() bool {
+	shown := app.Window().GetElementByID("figure")
+	if !shown.Truthy() {
+		return false
+	}
+	now := place{shown.Get("clientWidth").Float(), shown.Get("clientHeight").Float()}
+	if now.width < 200 || now.height < 150 || now == p.size {
+		return false
+	}
+	p.size = now
+	return true
+}
+
+// settle runs after the page is drawn. It puts the handles in their places,
+// which the security policy allows a program but not a style attribute, and
+// clears fields that the framework leaves filled.
+func (p *page) settle(ctx app.Context) {
+	defer p.caught()
+	for _, h := range p.seen.Picture.Handles {
+		button := app.Window().GetElementByID("handle-" + h.ID)
+		if !button.Truthy() {
+			continue
+		}
+		style := button.Get("style")
+		style.Call("setProperty", "--x", plain(h.X/p.seen.Picture.Width))
+		style.Call("setProperty", "--y", plain(h.Y/p.seen.Picture.Height))
+	}
+	p.clearEmpty()
+}
+
+// clearEmpty empties the fields whose text was taken away by other means than
+// typing: setting an empty value does not reach the element.
+func (p *page) clearEmpty() {
+	fields := app.Window().Get("document").Call("querySelectorAll", "input[data-path]")
+	for i := 0; i < fields.Length(); i++ {
+		field := fields.Index(i)
+		if path := field.Get("dataset").Get("path").String(); p.wall().Field(path) == "" && field.Get("value").String() != "" {
+			field.Set("value", "")
+		}
+	}
+}
+
+// takeTyped reads what was typed into the document's own page while the
+// program was still on its way.
+func (p *page) takeTyped() {
+	fields := app.Window().Get("document").Call("querySelectorAll", "input[data-path]")
+	for i := 0; i < fields.Length(); i++ {
+		field := fields.Index(i)
+		if text := field.Get("value").String(); text != field.Get("defaultValue").String() {
+			path := field.Get("dataset").Get("path").String()
+			p.wall().Set(path, text)
+			view.Commit(p.wall(), path, p.speaker)
+			p.early = true
+		}
+	}
+	cards := app.Window().Get("document").Call("querySelector", "input[name=condition]:checked")
+	if cards.Truthy() && cards.Get("value").String() != p.wall().Condition {
+		view.Choose(p.wall(), "condition", cards.Get("value").String())
+		p.early = true
+	}
+}
