@@ -7,7 +7,7 @@ import "standingbeam/calc"
 // is its own.
 func Card(c calc.Condition) string {
 	s := &sheet{b: make([]byte, 0, 2<<10)}
-	s.raw(`<svg class="picture card" xmlns="http://www.w3.org/2000/svg" aria-hidden="true" focusable="false" viewBox="0 0 72 60">`)
+	s.raw(`<svg class="picture pictogram" xmlns="http://www.w3.org/2000/svg" aria-hidden="true" focusable="false" viewBox="0 0 72 60">`)
 	switch c {
 	case calc.FreeTop:
 		cardFree(s)

@@ -93,7 +93,7 @@ func TestNetPush(t *testing.T) {
 	w := wall(calc.SoilBothSides, 8*ft, 8*in, 3*ft, 0.5)
 	w.GradeA, w.GradeB = 7*ft, 3*ft
 	p := Section(design(t, w), Options{Width: 390, Height: 360})
-	for _, want := range []string{"push faint", "push net", "net 180 psf"} {
+	for _, want := range []string{"p-push p-faint", "p-push p-net", "net 180 psf"} {
 		if !strings.Contains(p.SVG, want) {
 			t.Errorf("no %q in the picture", want)
 		}
@@ -108,7 +108,7 @@ func TestNetPush(t *testing.T) {
 func TestTiedWall(t *testing.T) {
 	w := wall(calc.TiedToSlab, 8*ft, 8*in, 3*ft, 0.4)
 	p := Section(design(t, w), Options{Width: 390, Height: 360})
-	for _, want := range []string{`class="drag"`, `class="wedge"`, `class="inset"`, "hold heavy", "tie pulls 480 lb/ft", "footing holds 960 lb/ft"} {
+	for _, want := range []string{`class="p-drag"`, `class="p-wedge"`, `class="p-inset"`, "p-hold p-heavy", "tie pulls 480 lb/ft", "footing holds 960 lb/ft"} {
 		if !strings.Contains(p.SVG, want) {
 			t.Errorf("no %q in the picture", want)
 		}

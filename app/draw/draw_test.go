@@ -10,7 +10,6 @@ import (
 	"strings"
 	"testing"
 
-	"standingbeam/app/words"
 	"standingbeam/calc"
 	"standingbeam/calc/units"
 )
@@ -117,6 +116,13 @@ func TestLabelsKeepClear(t *testing.T) {
 		}
 	})
 	t.Logf("of %d pictures, labels without a place: %v", all, lost)
+	n := 0
+	for _, k := range lost {
+		n += k
+	}
+	if n > all/50 {
+		t.Errorf("%d labels in %d pictures found no place", n, all)
+	}
 }
 
 func TestMarkupIsSound(t *testing.T) {
@@ -188,5 +194,4 @@ func BenchmarkSection(b *testing.B) {
 			}
 		})
 	}
-	_ = words.US
 }

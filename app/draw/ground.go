@@ -11,11 +11,11 @@ import (
 func (p *picture) defs() {
 	id := p.o.ID
 	p.s.raw(`<defs><pattern id="` + id + `-earth" width="28" height="28" patternUnits="userSpaceOnUse">` +
-		`<path class="hatch" d="M1 9L9 1M3 13L13 3M7 15L15 7M15 27L23 19M17 29L27 19M21 29L29 21M17 3L23 9M21 1L27 7M3 17L9 23M1 21L7 27"/></pattern>` +
+		`<path class="p-hatch" d="M1 9L9 1M3 13L13 3M7 15L15 7M15 27L23 19M17 29L27 19M21 29L29 21M17 3L23 9M21 1L27 7M3 17L9 23M1 21L7 27"/></pattern>` +
 		`<pattern id="` + id + `-stone" width="17" height="17" patternUnits="userSpaceOnUse">` +
-		`<path class="stone" d="M3 4h.1M11 2h.1M14 9h.1M6 12h.1M2 15h.1M10 7h.1"/><path class="pebble" d="M10 13l2-2.4 1.2 2.6zM4 8.6l1.5-1.4.5 1.8z"/></pattern>` +
-		`<pattern id="` + id + `-plain" width="7" height="7" patternUnits="userSpaceOnUse"><path class="rule" d="M-1 4L4 -1M2 8L8 2"/></pattern>` +
-		`<pattern id="` + id + `-over" width="5" height="5" patternUnits="userSpaceOnUse"><path class="cross" d="M-1 1L1 -1M0 5L5 0M4 6L6 4M-1 4L1 6M0 0L5 5M4 -1L6 1"/></pattern>` +
+		`<path class="p-stone" d="M3 4h.1M11 2h.1M14 9h.1M6 12h.1M2 15h.1M10 7h.1"/><path class="p-pebble" d="M10 13l2-2.4 1.2 2.6zM4 8.6l1.5-1.4.5 1.8z"/></pattern>` +
+		`<pattern id="` + id + `-plain" width="7" height="7" patternUnits="userSpaceOnUse"><path class="p-rule" d="M-1 4L4 -1M2 8L8 2"/></pattern>` +
+		`<pattern id="` + id + `-over" width="5" height="5" patternUnits="userSpaceOnUse"><path class="p-cross" d="M-1 1L1 -1M0 5L5 0M4 6L6 4M-1 4L1 6M0 0L5 5M4 -1L6 1"/></pattern>` +
 		`</defs>`)
 }
 

@@ -82,7 +82,7 @@ func TestCurveGrowsInItsWindow(t *testing.T) {
 	if !near(fa.window.Scale, fb.window.Scale, 1e-9) || !near(fa.window.Curve, fb.window.Curve, 1e-9) {
 		t.Error("two inches more changed the scales")
 	}
-	x0, x1 := attrs(t, a.SVG, "peak", "cx")[0], attrs(t, b.SVG, "peak", "cx")[0]
+	x0, x1 := attrs(t, a.SVG, "p-peak", "cx")[0], attrs(t, b.SVG, "p-peak", "cx")[0]
 	if x1 <= x0 {
 		t.Errorf("the curve did not grow: %v, %v", x0, x1)
 	}

@@ -130,7 +130,7 @@ func (p *placer) crossing(l *label, b Box) (sum float64) {
 		d := &p.done[i].box
 		for t := 6.0; t < far-4; t += 6 {
 			if x, y := lx+dx*t/far, ly+dy*t/far; x > d.X-2 && x < d.X+d.W+2 && y > d.Y && y < d.Y+d.H {
-				sum += 9
+				sum += 25
 				break
 			}
 		}

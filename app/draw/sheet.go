@@ -37,12 +37,18 @@ func (s *sheet) attr(name string, v float64) {
 	s.b = append(s.b, '"')
 }
 
+// open begins an element. Its classes are written with the picture's prefix,
+// so that no rule of the page that is meant for something else touches it.
 func (s *sheet) open(tag, class string) {
 	s.b = append(s.b, '<')
 	s.b = append(s.b, tag...)
 	if class != "" {
-		s.b = append(s.b, ` class="`...)
-		s.b = append(s.b, class...)
+		s.b = append(s.b, ` class="p-`...)
+		for i := 0; i < len(class); i++ {
+			if s.b = append(s.b, class[i]); class[i] == ' ' {
+				s.b = append(s.b, "p-"...)
+			}
+		}
 		s.b = append(s.b, '"')
 	}
 }

@@ -15,6 +15,9 @@ func (p *picture) supports() {
 	if p.st != nil {
 		for i := range p.st.Reactions {
 			r := &p.st.Reactions[i]
+			if math.Abs(float64(r.Factored)) < 1e-3 {
+				continue // nothing pushes
+			}
 			most = math.Max(most, math.Abs(float64(r.Factored)))
 			if r.At.Inches() <= p.h/2 && foot == nil {
 				foot = r
@@ -32,14 +35,17 @@ func (p *picture) supports() {
 	switch {
 	case p.floored():
 		y := p.y(p.floor())
-		if p.held && top != nil {
+		switch {
+		case !p.held:
+			p.sayEmpty()
+		case top != nil:
 			p.force("hold", p.faceB()+2, y, size(top), float64(top.Factored))
 			p.sayFloor(top, y)
-		} else {
-			p.sayEmpty()
 		}
-	case p.in.Condition == calc.TiedToSlab && p.held && top != nil:
-		p.pull(top, size(top))
+	case p.in.Condition == calc.TiedToSlab && p.held:
+		if top != nil {
+			p.pull(top, size(top))
+		}
 	default:
 		p.sayEmpty()
 	}

@@ -82,7 +82,7 @@ const rounding = 0.11 // pixels: coordinates have one decimal
 func TestWallIsTrueToScale(t *testing.T) {
 	p, f := picked(t, free(), Options{})
 	s := f.window.Scale
-	rects := regexp.MustCompile(`class="concrete" x="([0-9.]+)" y="([0-9.]+)" width="([0-9.]+)" height="([0-9.]+)"`).FindAllStringSubmatch(p.SVG, -1)
+	rects := regexp.MustCompile(`class="p-concrete" x="([0-9.]+)" y="([0-9.]+)" width="([0-9.]+)" height="([0-9.]+)"`).FindAllStringSubmatch(p.SVG, -1)
 	if len(rects) != 2 {
 		t.Fatalf("%d pieces of concrete, want footing and wall", len(rects))
 	}
@@ -97,9 +97,9 @@ func TestWallIsTrueToScale(t *testing.T) {
 
 func TestCurveAndBandsShareOneScale(t *testing.T) {
 	p, f := picked(t, braced(), Options{})
-	peak := attrs(t, p.SVG, "peak", "cx", "cy")
-	plain := numbers(t, p.SVG, "edge plain")[0]
-	bars := numbers(t, p.SVG, "edge steel")[2]
+	peak := attrs(t, p.SVG, "p-peak", "cx", "cy")
+	plain := numbers(t, p.SVG, "p-edge p-plain")[0]
+	bars := numbers(t, p.SVG, "p-edge p-steel")[2]
 	demand := peak[0] - f.faceB()
 	if demand <= 0 {
 		t.Fatalf("the curve of a braced wall lies on the soil side")
@@ -119,7 +119,7 @@ func TestCurveAndBandsShareOneScale(t *testing.T) {
 // M(y) = Rf y − γ (7 y²/2 − y³/6) below the ground.
 func TestCurveIsExact(t *testing.T) {
 	p, f := picked(t, braced(), Options{Width: 640, Height: 560})
-	n := numbers(t, p.SVG, "curve")
+	n := numbers(t, p.SVG, "p-curve")
 	moment := func(y float64) float64 { // y in feet
 		if y > 7 {
 			return 1.6 * 321.5625 * (8 - y)
@@ -149,37 +149,37 @@ func TestCurveIsExact(t *testing.T) {
 
 func TestCurveLiesOnTheTensionSide(t *testing.T) {
 	p, f := picked(t, free(), Options{})
-	peak := attrs(t, p.SVG, "peak", "cx", "cy")
+	peak := attrs(t, p.SVG, "p-peak", "cx", "cy")
 	if peak[0] >= f.faceA() {
 		t.Errorf("the curve of a free wall lies on the open side: %v, face A %v", peak[0], f.faceA())
 	}
 	if !near(peak[1], f.y(0), rounding) {
 		t.Errorf("a free wall bends most at its foot, not at y = %v", peak[1])
 	}
-	if strings.Contains(p.SVG, "band plain") {
+	if strings.Contains(p.SVG, "p-band p-plain") {
 		t.Error("a free wall shows a strength of plain concrete: it has none (ACI 318-19 14.2.2.2)")
 	}
 }
 
 func TestBarsLieOnTheirFace(t *testing.T) {
 	p, f := picked(t, braced(), Options{})
-	if x := numbers(t, p.SVG, "bar")[0]; !near(x, f.x(7.0), rounding) {
+	if x := numbers(t, p.SVG, "p-bar")[0]; !near(x, f.x(7.0), rounding) {
 		t.Errorf("verticals at %v, want d = 7.0 in from the soil side: %v", x, f.x(7.0))
 	}
 	w := braced()
 	w.Vertical = calc.Bars{Fixed: true, Size: 4, Spacing: 18 * in, Face: calc.FaceA}
 	p, f = picked(t, w, Options{})
-	if x := numbers(t, p.SVG, "bar")[0]; !near(x, f.x(1.75), rounding) {
+	if x := numbers(t, p.SVG, "p-bar")[0]; !near(x, f.x(1.75), rounding) {
 		t.Errorf("verticals on the soil side at %v, want 1.5 in + half a bar from it: %v", x, f.x(1.75))
 	}
-	if !strings.Contains(p.SVG, `class="over"`) {
+	if !strings.Contains(p.SVG, `class="p-over"`) {
 		t.Error("verticals on the wrong face: what reaches beyond their strength is not marked")
 	}
 }
 
 func TestOverrunIsMarkedOnlyWhereItIs(t *testing.T) {
 	p, _ := picked(t, braced(), Options{})
-	if strings.Contains(p.SVG, `class="over"`) {
+	if strings.Contains(p.SVG, `class="p-over"`) {
 		t.Error("a wall that holds shows an overrun")
 	}
 }
