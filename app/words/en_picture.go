@@ -76,9 +76,4 @@ var enPicture = table{
 	"picture.table.shear":   "Shear, factored, {0}",
 	"picture.table.bending": "Bending, factored, {0}",
 	"picture.table.side":    "Tension on",
-
-	"picture.card.braced": "A floor on the wall's top pushes back against the ground.",
-	"picture.card.free":   "A wall with nothing at its top leans away from the ground on a wide footing.",
-	"picture.card.tied":   "A slab on the ground behind the wall pulls its top back.",
-	"picture.card.both":   "Ground on both sides of the wall, one side higher, pushes from both sides.",
 }
