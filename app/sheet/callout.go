@@ -1,0 +1,103 @@
+package sheet
+
+import (
+	"math"
+	"sort"
+
+	"standingbeam/app/letters"
+)
+
+// callout is a note in a column with a leader to what it speaks of. A mark
+// stands in a circle before it.
+type callout struct {
+	mark   string
+	lines  []string
+	target point
+}
+
+const (
+	markRadius = 7.6 // of a circle round a bar's mark, in points
+	calloutGap = 3.0
+)
+
+func (c callout) height() float64 {
+	h := leading * float64(len(c.lines))
+	if c.mark != "" {
+		h = math.Max(h, 2*markRadius)
+	}
+	return h + calloutGap
+}
+
+// column places callouts right of x, between the levels low and high, in the
+// order of their targets from below. It keeps off the blocked levels.
+func (v *view) column(x, low, high float64, list []callout, blocked []span) {
+	list = append([]callout(nil), list...)
+	sort.SliceStable(list, func(i, j int) bool { return list[i].target.y < list[j].target.y-1e-9 })
+	slots := make([]slot, len(list))
+	for i, c := range list {
+		slots[i] = slot{v.points(c.target.y), c.height()}
+	}
+	spans := make([]span, len(blocked))
+	for i, b := range blocked {
+		spans[i] = span{v.points(b.from), v.points(b.to)}
+	}
+	where, ok := spread(slots, v.points(low), v.points(high), spans)
+	if !ok {
+		v.crowded = true
+		return
+	}
+	for i, c := range list {
+		v.callout(point{x, v.pt(where[i])}, c)
+	}
+}
+
+// callout writes one note whose left middle is at a place.
+func (v *view) callout(at point, c callout) {
+	left := at.x
+	if c.mark != "" {
+		v.mark(point{at.x + v.pt(markRadius), at.y}, c.mark)
+		left += v.pt(2*markRadius + 3)
+	}
+	top := at.y + v.pt(leading*float64(len(c.lines)-1)/2)
+	for i, l := range c.lines {
+		v.say(text{at: point{left, top - v.pt(leading*float64(i))}, words: l, h: 1})
+	}
+	start := point{at.x - v.pt(1.5), at.y}
+	if c.mark != "" {
+		// The leader meets the circle in the direction of its target.
+		m := point{at.x + v.pt(markRadius), at.y}
+		far := math.Hypot(c.target.x-m.x, c.target.y-m.y)
+		if far > v.pt(markRadius) {
+			start = point{m.x + (c.target.x-m.x)/far*v.pt(markRadius), m.y + (c.target.y-m.y)/far*v.pt(markRadius)}
+		}
+	}
+	v.leader(start, c.target)
+}
+
+// leader draws a line that ends in a small arrow.
+func (v *view) leader(from, to point) {
+	v.line(dimensions, thin, from, to)
+	v.leaders = append(v.leaders, [2]point{from, to})
+	dx, dy := from.x-to.x, from.y-to.y
+	far := math.Hypot(dx, dy)
+	if far < v.pt(5) {
+		return
+	}
+	dx, dy = dx/far*v.pt(4.2), dy/far*v.pt(4.2)
+	const slim = 0.26
+	v.area(dimensions, thin, ink, to, point{to.x + dx - dy*slim, to.y + dy + dx*slim}, point{to.x + dx + dy*slim, to.y + dy - dx*slim})
+}
+
+// mark writes a bar's mark in a circle.
+func (v *view) mark(at point, words string) {
+	v.marks = append(v.marks, circle{layer: lettering, pen: medium, center: at, least: markRadius, fill: paper})
+	v.texts = append(v.texts, text{at: at, words: words, size: typeSize, bold: true})
+}
+
+// wrapped is a note's text broken to a width in points.
+func wrapped(width float64, parts ...string) (out []string) {
+	for _, p := range parts {
+		out = append(out, letters.Wrap(p, typeSize, false, width)...)
+	}
+	return out
+}
