@@ -92,6 +92,28 @@ type shearNeed struct {
 	v     units.ForcePerLength
 	at    units.Length
 	joint bool
+	// tight is the stage whose foot a tight slab presses on: the shear there is
+	// asked at d from it.
+	tight *StageResult
+}
+
+// atD is the shear with the reduction that a strip of depth d has.
+func (n shearNeed) atD(w *wall, d units.Length) shearNeed {
+	if n.tight == nil {
+		return n
+	}
+	foot := w.footLevel()
+	_, v := n.tight.Factored.Shear(foot + d)
+	below, _ := n.tight.Factored.Shear(foot)
+	top, _ := n.tight.Factored.Shear(w.Brace)
+	n.v, n.at = absForce(v), foot+d
+	if b := absForce(below); foot > 0 && b > n.v {
+		n.v, n.at = b, foot
+	}
+	if t := absForce(top); t > n.v {
+		n.v, n.at = t, w.Brace
+	}
+	return n
 }
 
 // barRule is the minimum and the greatest spacing of a rulebook's chapter.
@@ -115,7 +137,7 @@ func (w *wall) stemRule(b rebar.Bar) concrete.Minimum {
 // first, then fewer bars. room is the straight-down embedment that a hook has
 // in the footing; 0 asks nothing of it. When nothing carries the need it
 // returns the strongest layer and false, so that the checks show by how much.
-func (w *wall) choose(face Face, m units.MomentPerLength, v units.ForcePerLength, rule barRule, room units.Length) (barSet, bool) {
+func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length) units.ForcePerLength, rule barRule, room units.Length) (barSet, bool) {
 	best, ok := barSet{}, false
 	var least units.AreaPerLength
 	for pass := 0; pass < 2 && !ok; pass++ {
@@ -151,14 +173,14 @@ const closest = 4 * units.Inch
 
 // spacingFor returns the widest buildable spacing of the set's bar that
 // carries m and v and meets the rule.
-func (w *wall) spacingFor(set barSet, m units.MomentPerLength, v units.ForcePerLength, rule barRule) (units.Length, bool) {
+func (w *wall) spacingFor(set barSet, m units.MomentPerLength, v func(d units.Length) units.ForcePerLength, rule barRule) (units.Length, bool) {
 	sec := w.section(barSet{bar: set.bar, face: set.face, spacing: closest}, set.face)
 	sec.As = 0
 	as, ok := sec.SteelFor(m)
 	if !ok {
 		return 0, false
 	}
-	vs, ok := steelForShear(sec, v)
+	vs, ok := steelForShear(sec, v(sec.D))
 	if !ok {
 		return 0, false
 	}

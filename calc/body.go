@@ -189,6 +189,7 @@ func (w *wall) checkStability(st Stage, g ground) (body, bearing stability.Resul
 	w.askFactor("overturning", st, r.OverturningFactor, "1807.2.3", steps(k.Overturning))
 	w.checkSliding(st, r, k)
 	limit := w.Footing.Width / 6
+	k.Resultant.Add("e,abs", "max(e; −e)", units.Of(absLength(r.Eccentricity), units.Level), "", term("e", r.Eccentricity, units.Level))
 	w.ask("resultant-in-middle-third", st, units.Of(absLength(r.Eccentricity), units.Size), units.Of(limit, units.Size),
 		"", by(commonPractice), service, compareOnly, steps(k.Resultant))
 	if q.Overturned {

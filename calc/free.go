@@ -70,12 +70,7 @@ func (w *wall) checkBase(s *StageResult, st Stage, g ground) {
 	}
 	r, q := w.checkStability(st, g)
 	s.Stability = stabilityOf(r, q)
-	if w.Condition == TiedToSlab {
-		g := g
-		g.q = w.Surcharge
-		g.q.Dead = max(g.q.Dead, w.wetSlab().Dead)
-		w.designHeel(Finished, g)
-	} else {
+	if w.Condition != TiedToSlab {
 		w.designHeel(st, g)
 	}
 	w.designToe(st, g, q)

@@ -20,33 +20,12 @@ func (w *wall) needsOf(s *StageResult, pu units.ForcePerLength) (ms []momentNeed
 		main = ms[0].face
 	}
 	v := s.Shears[0]
-	vs = append(vs, shearNeed{stage: s.Name, face: main, v: v.Factored, at: v.At})
+	need := shearNeed{stage: s.Name, face: main, v: v.Factored, at: v.At}
+	if w.Foot.Held == SlabTight {
+		need.tight = s // 7.4.3.2, read so by judgement
+	}
+	vs = append(vs, need)
 	return ms, vs
-}
-
-// shearAtD moves a reinforced wall's shear need at the foot to d from it,
-// where a tight slab presses on the foot (7.4.3.2, read so by judgement). The
-// greatest shear elsewhere is kept.
-func (w *wall) shearAtD(s *StageResult, vs []shearNeed) []shearNeed {
-	foot := w.footLevel()
-	if w.Foot.Held != SlabTight || len(vs) == 0 || w.vert.none() {
-		return vs
-	}
-	d := w.depth(w.vert, vs[0].face)
-	_, v := s.Factored.Shear(foot + d)
-	below, _ := s.Factored.Shear(foot)
-	top, _ := s.Factored.Shear(w.Brace)
-	n := vs[0]
-	n.v, n.at = absForce(v), foot+d
-	for _, o := range []struct {
-		v units.ForcePerLength
-		y units.Length
-	}{{absForce(below), foot}, {absForce(top), w.Brace}} {
-		if o.v > n.v {
-			n.v, n.at = o.v, o.y
-		}
-	}
-	return []shearNeed{n}
 }
 
 // answerHeld designs a wall held at its top, in stage st with the supports and
@@ -80,9 +59,8 @@ func (w *wall) answerHeld(s *StageResult, supports []statics.Support, extraM []m
 	all = w.magnified(all)
 	w.pickVerticals(all, allV, w.wallRule)
 	w.setDowels()
-	rv := append(w.shearAtD(s, vs), extraV...)
 	mid := len(w.r.Checks)
-	w.checkReinforced(all, rv, w.wallRule, !asPlain)
+	w.checkReinforced(all, allV, w.wallRule, !asPlain)
 	if plainOK && !asPlain && verdict(w.r.Checks[mid:]) != Holds {
 		w.answerAsPlain()
 	}

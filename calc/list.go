@@ -19,7 +19,10 @@ func (w *wall) checkDowels(decides bool) {
 	}
 	s := w.setting(d.barSet, w.Material.Fc)
 	c := chain()
-	rebar.LapB(d.bar, s, c)
+	if own := rebar.LapB(d.bar, s, c); own < d.lap {
+		c = chain()
+		rebar.LapB(w.vert.bar, w.setting(w.vert, w.Material.Fc), c)
+	}
 	if w.vert.none() {
 		w.without("dowel-lap", Finished, "25.5.2", note("nothing-to-lap"))
 	} else {

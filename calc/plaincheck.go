@@ -58,6 +58,10 @@ func (w *wall) checkPlainAxial(moments []momentNeed) {
 	}
 	c := chain()
 	ratio := sec.Interaction(m, pu, w.Brace, c)
+	if ratio >= plain.NoStrength {
+		w.failed("plain-compression", Finished, units.LineForce, "14.5.3.1", note("too-slender", units.Of(pu, units.LineForce)))
+		return
+	}
 	w.ask("plain-compression", Finished, units.Quantity{Base: ratio}, units.Quantity{Base: 1}, "14.5.4.1", steps(c))
 }
 

@@ -19,13 +19,13 @@ func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barR
 		return
 	}
 	main := w.mainFace(moments)
-	w.vert, _ = w.choose(main, most(moments, main), mostShear(shears, main), w.ruleFor(main, rule), w.roomFor(moments, main))
+	w.vert, _ = w.choose(main, most(moments, main), w.mostShear(shears, main), w.ruleFor(main, rule), w.roomFor(moments, main))
 	other := FaceA
 	if main == FaceA {
 		other = FaceB
 	}
-	if m := most(moments, other); m > w.capacity(other, 0, nil) || mostShear(shears, other) > w.shearCapacity(other) {
-		w.vertA, _ = w.choose(other, m, mostShear(shears, other), w.ruleFor(other, rule), w.roomFor(moments, other))
+	if m := most(moments, other); m > w.capacity(other, 0, nil) || w.mostShear(shears, other)(w.depth(w.vert, other)) > w.shearCapacity(other) {
+		w.vertA, _ = w.choose(other, m, w.mostShear(shears, other), w.ruleFor(other, rule), w.roomFor(moments, other))
 	}
 }
 
@@ -80,13 +80,17 @@ func most(all []momentNeed, f Face) (m units.MomentPerLength) {
 	return m
 }
 
-func mostShear(all []shearNeed, f Face) (v units.ForcePerLength) {
-	for _, n := range all {
-		if n.face == f {
-			v = max(v, n.v)
+// mostShear is the greatest shear with tension on face f, by the depth d of the
+// strip that takes it.
+func (w *wall) mostShear(all []shearNeed, f Face) func(d units.Length) units.ForcePerLength {
+	return func(d units.Length) (v units.ForcePerLength) {
+		for _, n := range all {
+			if n.face == f {
+				v = max(v, n.atD(w, d).v)
+			}
 		}
+		return v
 	}
-	return v
 }
 
 func (w *wall) shearCapacity(f Face) units.ForcePerLength {
@@ -111,6 +115,7 @@ func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule ba
 	for _, n := range shears {
 		c := chain()
 		set := w.bestSet(n.face)
+		n = n.atD(w, w.depth(set, n.face))
 		w.ask("shear", n.stage, units.Of(n.v, units.LineForce), units.Of(w.section(set, n.face).Shear(0, true, c), units.LineForce),
 			"22.5.5.1", at(n.at), steps(c), decidesIf(decides))
 	}

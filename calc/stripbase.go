@@ -39,28 +39,36 @@ func (w *wall) stripBody(dead, live float64, m units.MomentPerLength) stability.
 	return out
 }
 
-// checkStripBase asks for the bearing of a held wall's footing at service
-// loads, and for what its projections carry.
+// checkStripBase asks for the bearing of a held wall's footing, and for what
+// its longer projection carries.
 func (w *wall) checkStripBase(s *StageResult) {
 	if !w.Footing.Given {
 		return
 	}
+	if w.checkStripBearing(s) {
+		_, mu := s.footMoment()
+		w.stripToe(max(w.Footing.Toe, w.heel()), mu)
+	}
+}
+
+// checkStripBearing asks for the bearing of a held wall's footing at service
+// loads, and reports whether the load stays on it.
+func (w *wall) checkStripBearing(s *StageResult) bool {
 	w.assume("bearing-even")
-	m, mu := s.footMoment()
+	m, _ := s.footMoment()
 	c := chain()
 	r := stability.Check(w.stripBody(1, 1, m), &stability.Workings{Resultant: c, Bearing: c})
 	if r.Overturned {
 		w.failed("bearing", s.Name, units.Pressure, "1806.2", note("resultant-outside"), by(w.ibc.Name), service)
-		return
+		return false
 	}
 	w.ask("bearing", s.Name, units.Of(r.BearingMax, units.Pressure), units.Of(w.Footing.Bearing, units.Pressure), "1806.2", by(w.ibc.Name), service, steps(c))
-	w.stripToe(mu)
+	return true
 }
 
-// stripToe designs the longer projection for the factored pressure under it,
+// stripToe designs a projection of length l for the factored pressure under it,
 // the greater of 1.4 D and 1.2 D + 1.6 L, with 1.6 of a fixed foot's moment.
-func (w *wall) stripToe(mu units.MomentPerLength) {
-	l := max(w.Footing.Toe, w.heel())
+func (w *wall) stripToe(l units.Length, mu units.MomentPerLength) {
 	if l <= 0 {
 		return
 	}

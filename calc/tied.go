@@ -37,6 +37,7 @@ func (w *wall) answerTied() {
 	w.checkFoot(h)
 	w.checkHorizontals()
 	w.checkDeflection(s)
+	w.checkTiedBase(s, before == nil)
 	if before == nil {
 		w.without("overturning", BeforeSlab, "1807.2.3", note("rakers-hold"))
 		w.warn("rakers-need-design")
@@ -45,6 +46,27 @@ func (w *wall) answerTied() {
 	g := ground{a: w.GradeA, b: w.GradeB, state: soil.Active, q: w.wetSlab(), low: w.lowFactor()}
 	w.checkJoint(BeforeSlab, absForce(before.Shears[0].Factored))
 	w.checkBase(before, BeforeSlab, g)
+}
+
+// checkTiedBase asks for the finished wall's bearing and heel, which carries
+// the fill and the slab on it; and for the toe where no stage without the slab
+// asks more of it.
+func (w *wall) checkTiedBase(s *StageResult, toe bool) {
+	if !w.Footing.Given {
+		return
+	}
+	ok := w.checkStripBearing(s)
+	w.designHeel(Finished, w.onSlab())
+	if _, mu := s.footMoment(); ok && toe {
+		w.stripToe(w.Footing.Toe, mu)
+	}
+}
+
+// onSlab is the finished ground with the slab and what stands on it.
+func (w *wall) onSlab() ground {
+	q := w.Surcharge
+	q.Dead = max(q.Dead, w.wetSlab().Dead)
+	return ground{a: w.GradeA, b: w.GradeB, state: soil.AtRest, q: q, low: w.lowFactor()}
 }
 
 // beforeSlab analyses the stage in which the fill stands and the slab does
@@ -116,12 +138,19 @@ func (w *wall) tieBars(tu units.ForcePerLength) (rebar.Bar, units.Length) {
 	return bar, closest
 }
 
+// least is a force that is none, beside the rounding of the sums.
+const least = 0.01 * units.PLF
+
 // checkDrag asks whether the slab can pull: the friction of its dead weight
 // beyond the sliding wedge (for soil at rest the whole wall height), factor
 // 1.5, live load left out; or an opposite wall up to its own top reaction,
 // given as the strength; or
 // a tie of given strength.
 func (w *wall) checkDrag(t units.ForcePerLength) {
+	if t <= least {
+		w.without("slab-drag", Finished, "1807.2.3", note("nothing-pulls"))
+		return
+	}
 	switch w.Tie.Anchor {
 	case OppositeWall:
 		w.assume("opposite-wall")
@@ -149,24 +178,11 @@ func (w *wall) checkDrag(t units.ForcePerLength) {
 	}
 	c := chain()
 	drag := slab.Drag(c)
-	fs := ratioOf(float64(drag), float64(t))
-	if t > 0 && fs < ample {
-		c.Add("FS", "D / T", units.Quantity{Base: fs}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))
-	}
+	fs := float64(drag / t)
+	c.Add("FS", "D / T", units.Quantity{Base: fs}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))
 	check := w.askFactor("slab-drag", Finished, fs, "1807.2.3", steps(c))
 	if check.State == Fails {
 		n := note("slab-must-be-longer", units.Of(need, units.Level))
 		check.Because = &n
 	}
-}
-
-// ample stands for a factor where next to nothing is asked.
-const ample = 99
-
-// ratioOf divides, giving a large finite number where nothing is asked.
-func ratioOf(a, b float64) float64 {
-	if b <= 0 {
-		return ample
-	}
-	return min(ample, a/b)
 }

@@ -114,6 +114,8 @@ func (w *Workings) bearing(b *Body, r *Result) {
 		e := working.T("e", r.Eccentricity, units.Level)
 		c.Add("q,toe", "N/B (1 + 6 e/B)", units.Of(r.BearingToe, units.Pressure), "", n, width, e)
 		c.Add("q,heel", "N/B (1 − 6 e/B)", units.Of(r.BearingHeel, units.Pressure), "", n, width, e)
+		c.Add("q", "max(q,toe; q,heel)", units.Of(r.BearingMax, units.Pressure), "",
+			working.T("q,toe", r.BearingToe, units.Pressure), working.T("q,heel", r.BearingHeel, units.Pressure))
 		return
 	}
 	x := working.T("x", r.Resultant, units.Level)

@@ -1,0 +1,235 @@
+package calc_test
+
+import (
+	"math"
+
+	"standingbeam/calc"
+)
+
+// alone is a wall with nothing at its top, computed by hand: pounds, inches,
+// psi, from the expressions as the standards print them. It knows the answer
+// by its list of bars only.
+type alone struct {
+	h, t, fc, fy      float64
+	g, k, q, weight   float64 // fluid pci, K, surcharge psi, soil pci
+	width, tf, toe    float64
+	bearing, friction float64
+	slabIn            bool
+	dowel             struct{ area, db, spacing, up, down, d, cover float64 }
+	steel, d          float64   // verticals for tension on the soil side, in²/in and in
+	lapped            []float64 // ld of what laps at the dowels, in
+	steps             float64   // by how much the steps of y may miss a moment, relative
+}
+
+const concretePCI = 150.0 / 1728
+
+// aloneOf reads a wall held by the floor, of a given fluid, without water.
+func aloneOf(in calc.Input, r calc.Result) alone {
+	w := alone{h: float64(in.Height), t: float64(in.Thickness), fc: float64(in.Today.Concrete), fy: float64(in.Material.Fy),
+		g: float64(in.Soil.Fluid), weight: float64(in.Soil.Weight), q: float64(in.Surcharge.Dead + in.Surcharge.Live),
+		width: float64(in.Footing.Width), tf: float64(in.Footing.Thickness), toe: float64(in.Footing.Width-in.Thickness) / 2,
+		bearing: float64(in.Footing.Bearing), friction: in.Footing.Friction, slabIn: in.Today.Slab}
+	w.k = w.g / w.weight
+	size := map[int][2]float64{3: {0.11, 0.375}, 4: {0.20, 0.5}, 5: {0.31, 0.625}, 6: {0.44, 0.75}, 7: {0.60, 0.875}, 8: {0.79, 1}}
+	depth := func(b calc.Bar) float64 { // for tension on the soil side
+		switch b.Face {
+		case calc.FaceA:
+			return float64(b.Depth)
+		case calc.FaceB:
+			return w.t - float64(b.Depth)
+		}
+		return w.t / 2
+	}
+	for _, b := range r.Bars {
+		s := size[b.Size]
+		switch b.Role {
+		case calc.DowelBar:
+			w.dowel.area, w.dowel.db, w.dowel.spacing = s[0], s[1], float64(b.Spacing)
+			w.dowel.up, w.dowel.down, w.dowel.d = float64(b.Up), float64(b.Down), depth(b)
+			w.dowel.cover = w.t - float64(b.Depth) - s[1]/2
+		case calc.VerticalBar, calc.SoilVerticalBar:
+			w.lapped = append(w.lapped, straight(s[1], float64(b.Cover), w.fy, w.fc))
+			if a, d := s[0]/float64(b.Spacing), depth(b); flexure(a, w.fy, w.fc, d) > flexure(w.steel, w.fy, w.fc, w.d) {
+				w.steel, w.d = a, d
+			}
+		}
+	}
+	return w
+}
+
+// flexure is φMn of ACI 318-19 22.2 and 21.2.2: the neutral axis c at which
+// the concrete's push is the bars' pull is found by halving.
+func flexure(as, fy, fc, d float64) float64 {
+	if as <= 0 || d <= 0 {
+		return 0
+	}
+	beta := min(0.85, max(0.65, 0.85-0.05*(fc-4000)/1000))
+	low, high := 0.0, d
+	var strain, stress float64
+	for range 100 {
+		c := (low + high) / 2
+		strain = 0.003 * (d - c) / c
+		stress = min(fy, 29e6*strain)
+		if 0.85*fc*beta*c < as*stress {
+			low = c
+		} else {
+			high = c
+		}
+	}
+	phi := min(0.9, max(0.65, 0.65+0.25*(strain-fy/29e6)/0.003))
+	return phi * as * stress * (d - beta*low/2)
+}
+
+// straight is ld of 25.4.2.3 before its minimum, for bars 3 db apart or more.
+func straight(db, cover, fy, fc float64) float64 {
+	psiG, under := 1.0, 25.0
+	if fy > 60000 {
+		psiG = 1.15
+	}
+	if db > 0.8 {
+		under = 20
+	}
+	ld := fy * psiG / (under * math.Sqrt(fc)) * db
+	if cover < db {
+		ld *= 1.5
+	}
+	return ld
+}
+
+// development is ld of the dowels, and ldh of 25.4.3.1 for bars 6 db apart.
+func (w alone) development() (ld, hook float64) {
+	psiC := min(1, w.fc/15000+0.6)
+	hook = w.fy * psiC / (55 * math.Sqrt(w.fc)) * math.Pow(w.dowel.db, 1.5)
+	return max(12, straight(w.dowel.db, w.dowel.cover, w.fy, w.fc)), max(hook, 8*w.dowel.db, 6)
+}
+
+// own is the section's strength above the dowels: plain, or that of the
+// verticals as far as the dowels lap with them, class B.
+func (w alone) own() float64 {
+	plain := 0.6 * 5 * math.Sqrt(w.fc) * w.t * w.t / 6
+	if w.steel <= 0 {
+		return plain
+	}
+	lap := max(12, 1.3*straight(w.dowel.db, w.dowel.cover, w.fy, w.fc))
+	for _, ld := range w.lapped {
+		lap = max(lap, 1.3*ld)
+	}
+	return max(plain, flexure(w.steel*min(1, w.dowel.up/lap), w.fy, w.fc, w.d))
+}
+
+// push is the pressure's moment and shear at level y, of a fill to a.
+func (w alone) push(a, y float64) (m, v float64) {
+	z := max(0, a-y)
+	return w.g*z*z*z/6 + w.k*w.q*z*z/2, w.g*z*z/2 + w.k*w.q*z
+}
+
+// stands says what fails first with a fill to a, "" when all holds. The heel is
+// left out: the walls asked about have short ones.
+func (w alone) stands(a float64) string {
+	m, v := w.push(a, 0)
+	m, v = 1.6*m, 1.6*v
+	ld, hook := w.development()
+	root := math.Sqrt(w.fc)
+	share := min(1, w.dowel.up/ld, w.dowel.down/hook)
+	as := w.dowel.area / w.dowel.spacing
+	own := w.own()
+	switch {
+	case m > flexure(as*share, w.fy, w.fc, w.dowel.d):
+		return "joint-bending"
+	case !w.slabIn && v > 0.75*min(0.6*as*share*min(w.fy, 60000), min(0.2*w.fc, 800)*w.t):
+		return "joint-shear-friction"
+	case v > max(0.6*4/3*root*w.t, w.shear()):
+		return "shear"
+	}
+	// The dowels give less and less up to their end; above it the section stands
+	// alone against a moment that only falls.
+	for y := 0.0; y <= min(a, w.dowel.up); y += 0.02 {
+		m, _ := w.push(a, y)
+		if 1.6*m <= own {
+			break
+		}
+		if 1.6*m*(1+w.steps) > flexure(as*min(share, (w.dowel.up-y)/ld), w.fy, w.fc, w.dowel.d) {
+			return "section-above-dowels"
+		}
+	}
+	return w.stability(a)
+}
+
+// shear is φVc of Table 22.5.5.1(c) with the verticals.
+func (w alone) shear() float64 {
+	if w.steel <= 0 {
+		return 0
+	}
+	size := min(1, math.Sqrt(2/(1+w.d/10)))
+	return 0.75 * min(8*size*math.Cbrt(w.steel/w.d), 5) * math.Sqrt(w.fc) * w.d
+}
+
+func (w alone) stability(a float64) string {
+	heel := w.width - w.toe - w.t
+	stem, base, soil := w.t*w.h*concretePCI, w.width*w.tf*concretePCI, heel*a*w.weight
+	z := a + w.tf
+	p, mo := w.g*z*z/2+w.k*w.q*z, w.g*z*z*z/6+w.k*w.q*z*z/2
+	n := stem + base + soil
+	mr := stem*(w.toe+w.t/2) + base*w.width/2 + soil*(w.width-heel/2)
+	switch {
+	case mr < 1.5*mo:
+		return "overturning"
+	case !w.slabIn && w.friction*n < 1.5*p:
+		return "sliding"
+	}
+	for _, q := range []float64{0, w.q * heel} {
+		n, x := n+q, (mr+q*(w.width-heel/2)-mo)/(n+q)
+		e := w.width/2 - x
+		most := n / w.width * (1 + 6*math.Abs(e)/w.width)
+		if math.Abs(e) > w.width/6 {
+			most = 2 * n / (3 * min(x, w.width-x))
+		}
+		if most > w.bearing {
+			return "bearing"
+		}
+	}
+	if w.toeFails(n, mr, mo) {
+		return "toe-flexure"
+	}
+	return ""
+}
+
+// toeFails asks the plain toe under 1.2 D + 1.6 H and 0.9 D + 1.6 H, each with
+// its own resultant; one outside the base puts all of N at the edge, and the
+// toe's own weight is then not taken off. Shear at h
+// from the stem; h is 2 in less than specified (14.5.1.7).
+func (w alone) toeFails(n, mr, mo float64) bool {
+	h, root := w.tf-2, math.Sqrt(w.fc)
+	for _, f := range []float64{1.2, 0.9} {
+		n, x := f*n, (f*mr-1.6*mo)/(f*n)
+		under := func(l float64) (m, v float64) { // upward, over the outer l
+			if x <= 0 {
+				return n * l, n
+			}
+			e := w.width/2 - x
+			q, slope, contact := n/w.width*(1+6*e/w.width), 12*n*e/(w.width*w.width*w.width), w.width
+			if e > w.width/6 {
+				contact = 3 * x
+				q, slope = 2*n/contact, 2*n/contact/contact
+			}
+			if l > contact {
+				return q * contact / 2 * (l - contact/3), q * contact / 2
+			}
+			return q*l*l/2 - slope*l*l*l/6, q*l - slope*l*l/2
+		}
+		own := f * w.tf * concretePCI
+		if x <= 0 {
+			own = 0
+		}
+		m, _ := under(w.toe)
+		if m-own*w.toe*w.toe/2 > 0.6*5*root*h*h/6 {
+			return true
+		}
+		if rest := w.toe - h; rest > 0 {
+			if _, v := under(rest); v-own*rest > 0.6*4/3*root*h {
+				return true
+			}
+		}
+	}
+	return false
+}
