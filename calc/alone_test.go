@@ -123,36 +123,45 @@ func (w alone) push(a, y float64) (m, v float64) {
 	return w.g*z*z*z/6 + w.k*w.q*z*z/2, w.g*z*z/2 + w.k*w.q*z
 }
 
-// stands says what fails first with a fill to a, "" when all holds. The heel is
-// left out: the walls asked about have short ones.
-func (w alone) stands(a float64) string {
+// hair lets a limit that is met exactly hold, and fail for the inch above.
+func (w alone) hair() float64 {
+	if w.steps > 0 {
+		return 1 - 1e-9
+	}
+	return 1 + 1e-9
+}
+
+// failing lists what fails with a fill to a. The heel is left out: the walls
+// asked about have short ones.
+func (w alone) failing(a float64) (out []string) {
+	fails := func(id string, bad bool) {
+		if bad {
+			out = append(out, id)
+		}
+	}
+	hair := w.hair()
 	m, v := w.push(a, 0)
 	m, v = 1.6*m, 1.6*v
 	ld, hook := w.development()
-	root := math.Sqrt(w.fc)
 	share := min(1, w.dowel.up/ld, w.dowel.down/hook)
 	as := w.dowel.area / w.dowel.spacing
-	own := w.own()
-	switch {
-	case m > flexure(as*share, w.fy, w.fc, w.dowel.d):
-		return "joint-bending"
-	case !w.slabIn && v > 0.75*min(0.6*as*share*min(w.fy, 60000), min(0.2*w.fc, 800)*w.t):
-		return "joint-shear-friction"
-	case v > max(0.6*4/3*root*w.t, w.shear()):
-		return "shear"
-	}
+	fails("joint-bending", m > flexure(as*share, w.fy, w.fc, w.dowel.d)*hair)
+	fails("joint-shear-friction", !w.slabIn && v > 0.75*min(0.6*as*share*min(w.fy, 60000), min(0.2*w.fc, 800)*w.t)*hair)
+	fails("shear", v > max(0.6*4/3*math.Sqrt(w.fc)*w.t, w.shear())*hair)
 	// The dowels give less and less up to their end; above it the section stands
 	// alone against a moment that only falls.
+	own := w.own()
 	for y := 0.0; y <= min(a, w.dowel.up); y += 0.02 {
 		m, _ := w.push(a, y)
 		if 1.6*m <= own {
 			break
 		}
-		if 1.6*m*(1+w.steps) > flexure(as*min(share, (w.dowel.up-y)/ld), w.fy, w.fc, w.dowel.d) {
-			return "section-above-dowels"
+		if 1.6*m*(1+w.steps) > flexure(as*min(share, (w.dowel.up-y)/ld), w.fy, w.fc, w.dowel.d)*hair {
+			fails("section-above-dowels", true)
+			break
 		}
 	}
-	return w.stability(a)
+	return append(out, w.unstable(a)...)
 }
 
 // shear is φVc of Table 22.5.5.1(c) with the verticals.
@@ -164,18 +173,18 @@ func (w alone) shear() float64 {
 	return 0.75 * min(8*size*math.Cbrt(w.steel/w.d), 5) * math.Sqrt(w.fc) * w.d
 }
 
-func (w alone) stability(a float64) string {
+func (w alone) unstable(a float64) (out []string) {
 	heel := w.width - w.toe - w.t
 	stem, base, soil := w.t*w.h*concretePCI, w.width*w.tf*concretePCI, heel*a*w.weight
 	z := a + w.tf
 	p, mo := w.g*z*z/2+w.k*w.q*z, w.g*z*z*z/6+w.k*w.q*z*z/2
 	n := stem + base + soil
 	mr := stem*(w.toe+w.t/2) + base*w.width/2 + soil*(w.width-heel/2)
-	switch {
-	case mr < 1.5*mo:
-		return "overturning"
-	case !w.slabIn && w.friction*n < 1.5*p:
-		return "sliding"
+	if mr*w.hair() < 1.5*mo {
+		out = append(out, "overturning")
+	}
+	if !w.slabIn && w.friction*n*w.hair() < 1.5*p {
+		out = append(out, "sliding")
 	}
 	for _, q := range []float64{0, w.q * heel} {
 		n, x := n+q, (mr+q*(w.width-heel/2)-mo)/(n+q)
@@ -184,52 +193,59 @@ func (w alone) stability(a float64) string {
 		if math.Abs(e) > w.width/6 {
 			most = 2 * n / (3 * min(x, w.width-x))
 		}
-		if most > w.bearing {
-			return "bearing"
+		if most > w.bearing*w.hair() || x <= 0 {
+			out = append(out, "bearing")
+			break
 		}
 	}
 	if w.toeFails(n, mr, mo) {
-		return "toe-flexure"
+		out = append(out, "toe-flexure")
 	}
-	return ""
+	return out
 }
 
-// toeFails asks the plain toe under 1.2 D + 1.6 H and 0.9 D + 1.6 H, each with
-// its own resultant; one outside the base puts all of N at the edge, and the
-// toe's own weight is then not taken off. Shear at h
-// from the stem; h is 2 in less than specified (14.5.1.7).
+// toeFails asks the plain toe under 0.9 D + 1.6 H and 1.2 D + 1.6 H, the latter
+// with and without the surcharge on the heel, each with its own resultant; one
+// outside the base puts all of N at the edge, and the toe's own weight is then
+// not taken off. Shear at h from the stem; h is 2 in less than specified
+// (14.5.1.7).
 func (w alone) toeFails(n, mr, mo float64) bool {
 	h, root := w.tf-2, math.Sqrt(w.fc)
-	for _, f := range []float64{1.2, 0.9} {
-		n, x := f*n, (f*mr-1.6*mo)/(f*n)
-		under := func(l float64) (m, v float64) { // upward, over the outer l
-			if x <= 0 {
-				return n * l, n
-			}
-			e := w.width/2 - x
-			q, slope, contact := n/w.width*(1+6*e/w.width), 12*n*e/(w.width*w.width*w.width), w.width
-			if e > w.width/6 {
-				contact = 3 * x
-				q, slope = 2*n/contact, 2*n/contact/contact
-			}
-			if l > contact {
-				return q * contact / 2 * (l - contact/3), q * contact / 2
-			}
-			return q*l*l/2 - slope*l*l*l/6, q*l - slope*l*l/2
-		}
-		own := f * w.tf * concretePCI
+	heel := w.width - w.toe - w.t
+	for _, f := range [][2]float64{{0.9, 0}, {1.2, 0}, {1.2, 1.6 * w.q * heel}} {
+		own := f[0] * w.tf * concretePCI
+		down := f[0]*n + f[1]
+		x := (f[0]*mr + f[1]*(w.width-heel/2) - 1.6*mo) / down
 		if x <= 0 {
 			own = 0
 		}
-		m, _ := under(w.toe)
-		if m-own*w.toe*w.toe/2 > 0.6*5*root*h*h/6 {
+		m, _ := w.under(down, x, w.toe)
+		if m-own*w.toe*w.toe/2 > 0.6*5*root*h*h/6*w.hair() {
 			return true
 		}
 		if rest := w.toe - h; rest > 0 {
-			if _, v := under(rest); v-own*rest > 0.6*4/3*root*h {
+			if _, v := w.under(down, x, rest); v-own*rest > 0.6*4/3*root*h*w.hair() {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// under is the moment and the sum of the pressure under the outer l of the
+// toe, of n at x from the toe's edge.
+func (w alone) under(n, x, l float64) (m, v float64) {
+	if x <= 0 {
+		return n * l, n
+	}
+	e := w.width/2 - x
+	q, slope, contact := n/w.width*(1+6*e/w.width), 12*n*e/(w.width*w.width*w.width), w.width
+	if e > w.width/6 {
+		contact = 3 * x
+		q, slope = 2*n/contact, 2*n/contact/contact
+	}
+	if l > contact {
+		return q * contact / 2 * (l - contact/3), q * contact / 2
+	}
+	return q*l*l/2 - slope*l*l*l/6, q*l - slope*l*l/2
 }
