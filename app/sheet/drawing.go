@@ -95,17 +95,16 @@ type text struct {
 // view is one drawing of the wall, in real inches, that is put on paper at a
 // scale: so many inches of wall to an inch of paper.
 type view struct {
-	name     string
-	scale    float64
-	origin   point // on paper, inches right of and below the drawing's corner
-	paths    []path
-	specks   []point // stipple of cut concrete
-	circles  []circle
-	texts    []text
-	marks    []circle // white circles with a bar's mark
-	leaders  [][2]point
-	crowded  bool // a label found no place
-	captions int  // texts that name the view, last in texts
+	name    string
+	scale   float64
+	origin  point // on paper, inches right of and below the drawing's corner
+	paths   []path
+	specks  []point // stipple of cut concrete
+	circles []circle
+	texts   []text
+	marks   []circle // white circles with a bar's mark
+	leaders [][2]point
+	crowded bool // a label found no place
 }
 
 // drawing is a set of views on one piece of paper, in inches.

@@ -1,8 +1,10 @@
 package sheet
 
 import (
+	"math"
 	"strconv"
 
+	"standingbeam/app/letters"
 	"standingbeam/app/words"
 )
 
@@ -12,7 +14,7 @@ var (
 	footScales = []struct {
 		scale float64
 		inch  string
-	}{{8, "1 1/2"}, {12, "1"}, {16, "3/4"}, {24, "1/2"}, {32, "3/8"}, {48, "1/4"}, {64, "3/16"}, {96, "1/8"}, {128, "3/32"}, {192, "1/16"}}
+	}{{8, "1 1/2"}, {12, "1"}, {16, "3/4"}, {24, "1/2"}, {32, "3/8"}, {36, ""}, {48, "1/4"}, {60, ""}, {64, "3/16"}, {96, "1/8"}, {128, "3/32"}, {192, "1/16"}}
 	metricScales = []float64{5, 10, 20, 25, 30, 40, 50, 75, 100, 150, 200}
 )
 
@@ -30,7 +32,11 @@ func (s *scene) scales() (out []float64) {
 func (s *scene) scaleWords(scale float64) string {
 	if s.sp.System == words.US {
 		for _, f := range footScales {
-			if f.scale > scale-0.01 && f.scale < scale+0.01 {
+			switch {
+			case math.Abs(f.scale-scale) > 0.01:
+			case f.inch == "":
+				return s.sp.Sentence("sheet.scale-inch", strconv.Itoa(int(scale/12)))
+			default:
 				return s.sp.Sentence("sheet.scale", f.inch)
 			}
 		}
@@ -39,22 +45,32 @@ func (s *scene) scaleWords(scale float64) string {
 }
 
 // caption names a view under everything that it holds, with its scale and a
-// bar by which a copy of any size can be measured.
+// bar by which a copy of any size can be measured. A long name has a line of
+// its own.
 func (s *scene) caption(v *view, name string, left float64) {
-	y := v.bounds().y0 - v.pt(7)
+	y := v.bounds().y0 - v.pt(6)
 	v.say(text{at: point{left, y}, words: name, size: captionSize, h: 1, v: -1, bold: true})
-	y -= v.pt(13)
-	v.say(text{at: point{left, y}, words: s.scaleWords(v.scale), h: 1, v: -1})
-	v.captions = 2
+	x := left + v.pt(letters.Width(name, captionSize, true)+9)
+	if v.points(x-left) > 80 {
+		x, y = left, y-v.pt(12)
+	} else {
+		y -= v.pt(captionSize*letters.Ascent - typeSize*letters.Ascent)
+	}
+	v.say(text{at: point{x, y}, words: s.scaleWords(v.scale), h: 1, v: -1})
+	s.scaleBar(v, point{x + v.pt(letters.Width(s.scaleWords(v.scale), typeSize, false)+10), y})
+}
+
+// scaleBar draws a bar of a round length, in halves.
+func (s *scene) scaleBar(v *view, at point) {
 	unit, name := 12.0, s.sp.Sentence("sheet.feet", "1")
 	if s.sp.System == words.Metric {
 		unit, name = 1000/25.4, s.sp.Sentence("sheet.metres", "1")
 	}
 	n := 1
 	switch {
-	case v.points(unit) > 110 && s.sp.System == words.Metric:
+	case v.points(unit) > 90 && s.sp.System == words.Metric:
 		unit, name = 500/25.4, s.sp.Sentence("sheet.metres", s.sp.Number(0.5, 1))
-	case v.points(unit) > 110:
+	case v.points(unit) > 90:
 		unit, name = 6, s.sp.Size(6)
 	case v.points(unit) < 20:
 		n = 4
@@ -63,7 +79,7 @@ func (s *scene) caption(v *view, name string, left float64) {
 			name = s.sp.Sentence("sheet.metres", "4")
 		}
 	}
-	x, top := left+v.pt(84), y-v.pt(2.5)
+	x, top := at.x, at.y-v.pt(2.5)
 	for i := range 2 * n {
 		f := open
 		if i%2 == 0 {
@@ -72,8 +88,7 @@ func (s *scene) caption(v *view, name string, left float64) {
 		a := x + float64(i)*unit/2
 		v.area(dimensions, thin, f, point{a, top}, point{a + unit/2, top}, point{a + unit/2, top - v.pt(3.6)}, point{a, top - v.pt(3.6)})
 	}
-	v.say(text{at: point{x + float64(n)*unit + v.pt(4), y}, words: name, h: 1, v: -1})
-	v.captions++
+	v.say(text{at: point{x + float64(n)*unit + v.pt(4), at.y}, words: name, h: 1, v: -1})
 }
 
 // sideWidth is kept for elevation and level cut beside the section, in inches
@@ -84,7 +99,7 @@ const sideWidth = 3.0
 // each at the largest of the usual scales at which it fits.
 func (s *scene) layOut(width, height float64) *drawing {
 	d := &drawing{width: width, height: height}
-	cut := s.fitted(sideWidth, 2.0, func(scale float64) *view { return s.cut(scale) })
+	cut := s.fitted(sideWidth, 1.75, func(scale float64) *view { return s.cut(scale) })
 	cb := cut.bounds()
 	cutHigh := (cb.y1 - cb.y0) / cut.scale
 	section := s.fitted(width-sideWidth-0.1, height, func(scale float64) *view { return s.section(scale) })

@@ -34,7 +34,7 @@ func (s *scene) schedule() []row {
 func (s *scene) where(b *placed) string {
 	text := s.sp.Word("page.role." + string(b.Role))
 	if b.Face != calc.FaceUnset && b.Role != calc.TopBar {
-		text = s.sp.Sentence("page.bar.where", text, s.sp.FaceFirst(b.Face))
+		text = s.sp.Sentence("page.bar.where", text, s.sp.Face(b.Face))
 	}
 	if len(b.Levels) == 0 {
 		return text
@@ -82,11 +82,11 @@ func (s *scene) lap(b *placed) string {
 	}
 	switch b.Role {
 	case calc.DowelBar:
-		add("page.bar.up", b.Up, s.sp.AtLeast)
-		add("page.bar.down", b.Down, s.sp.Size)
+		add("sheet.up", b.Up, s.sp.AtLeast)
+		add("sheet.down", b.Down, s.sp.Size)
 	case calc.TieBar:
-		add("page.bar.length", b.Length, s.sp.AtLeast)
-		add("sheet.into-wall", b.HookAvail, s.sp.Size)
+		add("sheet.in-slab", b.Length, s.sp.AtLeast)
+		add("sheet.in-wall", b.HookAvail, s.sp.Size)
 	default:
 		add("page.bar.lap", b.Lap, s.sp.AtLeast)
 	}

@@ -161,7 +161,7 @@ func (s *scene) sectionSizes(v *view, left float64) {
 	}
 	v.upright(x, 0, runs)
 	s.dowelSizes(v)
-	y := -s.tf - v.pt(17)
+	y := -s.tf - v.pt(14)
 	if !s.said {
 		v.across(y, -s.tf, []run{{0, s.t, s.sp.Size(inches(s.t))}})
 		return
@@ -173,9 +173,9 @@ func (s *scene) sectionSizes(v *view, left float64) {
 		}
 	}
 	v.across(y, -s.tf, runs)
-	y -= v.pt(18)
+	y -= v.pt(14)
 	if v.tightRun(runs) {
-		y -= v.pt(8)
+		y -= v.pt(9)
 	}
 	v.across(y, -s.tf, []run{{-s.heel, s.t + s.toe, s.sp.Size(inches(s.width()))}})
 }

@@ -68,3 +68,17 @@ func TestLookFiles(t *testing.T) {
 		os.WriteFile(dir+"/"+name+".dxf", []byte(DXF(r, o)), 0o644)
 	}
 }
+
+func TestLookCrew(t *testing.T) {
+	dir := os.Getenv("LOOK")
+	if dir == "" {
+		return
+	}
+	for name, w := range walls() {
+		r, _ := calc.Design(w)
+		o := Options{Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
+		os.WriteFile(dir+"/"+name+"-crew.html", []byte(Crew(r, o)), 0o644)
+		o.Paper, o.Speaker.System = A4, words.Metric
+		os.WriteFile(dir+"/"+name+"-crew-a4.html", []byte(Crew(r, o)), 0o644)
+	}
+}
