@@ -74,7 +74,7 @@ func (w *wall) carries(p cantilever, a across, fc units.Stress) bool {
 	}
 	sec := w.acrossSection(p, a.bar)
 	sec.As, sec.Fc = a.bar.PerLength(a.spacing), fc
-	return p.moment <= sec.Flexure(nil).Design && p.shear(p.shearFrom(sec)) <= sec.Shear(0, false, nil)
+	return !over(p.moment, sec.Flexure(nil).Design) && !over(p.shear(p.shearFrom(sec)), sec.Shear(0, false, nil))
 }
 
 // chooseAcross picks the bars across the footing: least steel, then fewer.

@@ -104,6 +104,9 @@ func (t toePart) record(c *working.Chain, own units.Stress, mu units.MomentPerLe
 }
 
 func (t toePart) at(from units.Length) (units.MomentPerLength, units.ForcePerLength) {
+	if from > t.length {
+		return 0, 0
+	}
 	if t.edge > 0 {
 		return units.MomentPerLength(float64(t.edge) * (t.length - from).Inches()), t.edge
 	}
@@ -194,5 +197,5 @@ func (p cantilever) plainFrom(ps plain.Section) units.Length {
 // plainCarries reports whether plain concrete carries the projection; the
 // footing must be 8 in thick at least (14.3.2.1).
 func (w *wall) plainCarries(p cantilever, ps plain.Section) bool {
-	return w.Footing.Thickness >= w.aci.PlainFooting && p.moment <= ps.DesignMoment(nil) && p.shear(p.plainFrom(ps)) <= ps.DesignShear(nil)
+	return w.Footing.Thickness >= w.aci.PlainFooting && !over(p.moment, ps.DesignMoment(nil)) && !over(p.shear(p.plainFrom(ps)), ps.DesignShear(nil))
 }

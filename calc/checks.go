@@ -36,7 +36,7 @@ func by(rulebook string) option { return func(c *Check) { c.Rulebook = rulebook 
 func (w *wall) ask(id string, st Stage, demand, capacity units.Quantity, clause string, opts ...option) *Check {
 	c := Check{ID: id, Stage: st, Demand: demand, Capacity: capacity, Clause: clause,
 		Rulebook: w.aci.Name, Decides: true, State: Fails}
-	if demand.Base <= capacity.Base*(1+1e-9)+1e-12 {
+	if !over(demand.Base, capacity.Base) {
 		c.State = Holds
 	}
 	for _, o := range opts {
@@ -45,6 +45,10 @@ func (w *wall) ask(id string, st Stage, demand, capacity units.Quantity, clause 
 	w.r.Checks = append(w.r.Checks, c)
 	return &w.r.Checks[len(w.r.Checks)-1]
 }
+
+// over reports whether a demand is more than the capacity, beyond the rounding
+// of the sums: what meets its limit exactly holds, on every processor.
+func over[Q ~float64](demand, capacity Q) bool { return !(demand <= capacity*(1+1e-9)+1e-12) }
 
 // askFactor records a safety factor: demand is the factor asked for, capacity
 // the actual one.

@@ -45,14 +45,27 @@ func (w *wall) standingAt(fc units.Stress) *standing {
 		steel := w.section(set, FaceA)
 		steel.Fc = fc
 		s.section = max(s.section, steel.Shear(0, true, nil))
-		if d := w.dowel; d.lap > 0 {
-			steel.As = units.AreaPerLength(float64(steel.As) * min(1, float64(d.up/d.lap)))
+		if lap := w.lapAt(fc); lap > 0 {
+			steel.As = units.AreaPerLength(float64(steel.As) * min(1, float64(w.dowel.up/lap)))
 		}
 		s.above = max(s.above, steel.Flexure(nil).Design)
 	}
 	s.from = w.dowelsEnd(s.above, fc)
 	w.alone = s
 	return s
+}
+
+// lapAt is the class B lap of dowels and verticals at concrete strength fc.
+func (w *wall) lapAt(fc units.Stress) units.Length {
+	d := w.dowel
+	if d.absent || d.bar.Number == 0 {
+		return 0
+	}
+	lap := rebar.LapB(d.bar, w.setting(d.barSet, fc), nil)
+	if !w.vert.none() {
+		lap = max(lap, rebar.LapB(w.vert.bar, w.setting(w.vert, fc), nil))
+	}
+	return lap
 }
 
 // dowelsEnd is the level above which the dowels give less than the section's
@@ -89,25 +102,25 @@ func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 	}
 	low := w.lowFactor()
 	m, v := w.cantileverAt(a, b, 0, low)
-	if m > s.joint {
+	if over(m, s.joint) {
 		return "joint-bending", false
 	}
-	if !s.slabIn && v > s.jointShear {
+	if !s.slabIn && over(v, s.jointShear) {
 		return "joint-shear-friction", false
 	}
-	if v > s.section {
+	if over(v, s.section) {
 		return "shear", false
 	}
-	if above, _ := w.cantileverAt(a, b, s.from, low); above > s.above {
+	if above, _ := w.cantileverAt(a, b, s.from, low); over(above, s.above) {
 		return "section-above-dowels", false
 	}
 	r, q := w.stands(ground{a: a, b: b, state: soil.Active, q: w.Surcharge, low: low}, nil)
 	switch {
-	case r.Overturned || r.OverturningFactor < w.ibc.StabilityFactor:
+	case r.Overturned || over(w.ibc.StabilityFactor, r.OverturningFactor):
 		return "overturning", false
-	case !s.slabIn && r.SlidingFactor < w.ibc.StabilityFactor:
+	case !s.slabIn && over(w.ibc.StabilityFactor, r.SlidingFactor):
 		return "sliding", false
-	case q.Overturned || q.BearingMax > w.Footing.Bearing:
+	case q.Overturned || over(q.BearingMax, w.Footing.Bearing):
 		return "bearing", false
 	}
 	return "", true

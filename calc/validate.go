@@ -58,11 +58,11 @@ func (in Input) Validate() []*RangeError {
 	r := &ranges{}
 	within(r, "height", units.Level, in.Height, heightMin, heightMax)
 	within(r, "thickness", units.Size, in.Thickness, thicknessMin, thicknessMax)
-	top := min(max(in.Height, heightMin), heightMax)
+	top := clamp(in.Height, heightMin, heightMax)
 	within(r, "grade.a", units.Level, in.GradeA, 0, top)
 	within(r, "grade.b", units.Level, in.GradeB, 0, top)
 	r.choice("grade.b", "low-side-higher", !(in.GradeB > in.GradeA))
-	foot := footLevel(in.Foot)
+	foot := clamp(footLevel(in.Foot), 0, heightMax)
 	if in.Brace != 0 {
 		within(r, "brace", units.Level, in.Brace, foot+1*units.Foot, top)
 	}
@@ -102,7 +102,7 @@ func (in Input) validateSoil(r *ranges) {
 	within(r, "surcharge.dead", units.Pressure, in.Surcharge.Dead, 0, 2000*units.PSF)
 	within(r, "surcharge.live", units.Pressure, in.Surcharge.Live, 0, 2000*units.PSF)
 	if in.Water.Standing {
-		within(r, "water", units.Level, in.Water.Level, 0, max(in.GradeA, 0))
+		within(r, "water", units.Level, in.Water.Level, 0, clamp(in.GradeA, 0, heightMax))
 	}
 }
 
@@ -111,7 +111,7 @@ func (in Input) validateMaterial(r *ranges) {
 	within(r, "concrete", units.Strength, m.Fc, fcMin, fcMax)
 	fy := m.Fy.KSI()
 	r.choice("steel", "steel-grade", near(fy, 40) || near(fy, 60) || near(fy, 80))
-	most := min(max(in.Thickness, thicknessMin), thicknessMax) / 2
+	most := clamp(in.Thickness, thicknessMin, thicknessMax) / 2
 	if m.CoverA != 0 {
 		within(r, "cover.a", units.Size, m.CoverA, 0.5*units.Inch, most)
 	}
@@ -134,12 +134,12 @@ func (in Input) validateMaterial(r *ranges) {
 // slabLimit is the highest underside of a slab at the foot: a foot of wall
 // must span above it.
 func (in Input) slabLimit() units.Length {
-	top := max(in.Height, heightMin)
+	top := clamp(in.Height, heightMin, heightMax)
 	if in.Brace != 0 && in.Brace >= 2*units.Foot {
 		top = min(top, in.Brace)
 	}
 	if in.Condition == TiedToSlab {
-		top = min(top, max(in.GradeA, heightMin))
+		top = min(top, clamp(in.GradeA, heightMin, heightMax))
 	}
 	return min(top/2, top-1.5*units.Foot)
 }
@@ -149,11 +149,11 @@ func (in Input) validateFooting(r *ranges, top units.Length) {
 	if !f.Given {
 		return
 	}
-	t := min(max(in.Thickness, thicknessMin), thicknessMax)
+	t := clamp(in.Thickness, thicknessMin, thicknessMax)
 	within(r, "footing.width", units.Size, f.Width, t, 20*units.Foot)
 	within(r, "footing.thickness", units.Size, f.Thickness, 6*units.Inch, 36*units.Inch)
 	if !f.NoToe {
-		within(r, "footing.toe", units.Size, f.Toe, 0, max(0, f.Width-t))
+		within(r, "footing.toe", units.Size, f.Toe, 0, clamp(f.Width-t, 0, 20*units.Foot))
 	}
 	if f.Bearing != 0 {
 		within(r, "footing.allowable bearing", units.Pressure, f.Bearing, 500*units.PSF, 20000*units.PSF)
@@ -162,7 +162,7 @@ func (in Input) validateFooting(r *ranges, top units.Length) {
 		within(r, "footing.friction", units.None, f.Friction, 0.1, 0.8)
 	}
 	if f.Passive {
-		within(r, "footing.passive from", units.Level, f.PassiveFrom, -f.Thickness, 0)
+		within(r, "footing.passive from", units.Level, f.PassiveFrom, -clamp(f.Thickness, 6*units.Inch, 36*units.Inch), 0)
 	}
 }
 
@@ -193,7 +193,7 @@ func (in Input) validateBars(r *ranges, top units.Length) {
 		r.choice(set.path+".size", "bar-size", set.b.Size >= 3 && set.b.Size <= 11)
 		within(r, set.path+".spacing", units.Size, set.b.Spacing, 2*units.Inch, 96*units.Inch)
 		if set.b.Depth != 0 {
-			within(r, set.path+".depth", units.Size, set.b.Depth, 0.5*units.Inch, max(in.Thickness, thicknessMin)-0.5*units.Inch)
+			within(r, set.path+".depth", units.Size, set.b.Depth, 0.5*units.Inch, clamp(in.Thickness, thicknessMin, thicknessMax)-0.5*units.Inch)
 		}
 	}
 	if d := in.Dowels; d.Fixed && !d.None {
@@ -215,6 +215,14 @@ func seismicKnown(c string) bool {
 		return true
 	}
 	return false
+}
+
+// clamp brings v between lo and hi; what is no number becomes lo.
+func clamp[Q ~float64](v, lo, hi Q) Q {
+	if !(v >= lo) {
+		return lo
+	}
+	return min(v, hi)
 }
 
 func near[Q ~float64](a, b Q) bool {
