@@ -161,7 +161,7 @@ func pressure(s *calc.StageResult, y units.Length, causes ...soil.Cause) (sum fl
 }
 
 // readCheck reads "id demand", "id capacity", "id ratio" or "id step symbol",
-// the last also "rounded up".
+// of a step or of a term in one, the last also "rounded up".
 func readCheck(t testing.TB, r calc.Result, q string) float64 {
 	t.Helper()
 	words := strings.Fields(q)
@@ -184,6 +184,11 @@ func readCheck(t testing.TB, r calc.Result, q string) float64 {
 				return math.Ceil(s.Value.Base)
 			}
 			return s.Value.Base
+		}
+		for _, term := range s.With {
+			if term.Symbol == words[2] {
+				return term.Value.Base
+			}
 		}
 	}
 	t.Fatalf("%s: no step %s in %s", r.Input.Name, words[2], c.ID)
