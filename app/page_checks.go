@@ -13,16 +13,22 @@ import (
 // renderChecks is the list of what was checked. A tap opens the working in its
 // place.
 func (p *page) renderChecks(v view.View) app.UI {
+	first, rest := v.FirstChecks()
 	return app.Section().ID("checks").Class("part").Aria("labelledby", "checks-title").Body(
 		app.H2().ID("checks-title").Text(p.word("page.checks")),
-		app.Div().Class("check-list").Body(p.checkItems(v.Checks)...),
+		app.Div().Class("check-list").Body(p.checkItems(first)...),
+		p.renderCheckFold("rest", len(rest), func() []app.UI { return p.checkItems(rest) }),
 		p.renderCheckFold("compared", len(v.Compared), func() []app.UI { return p.checkItems(v.Compared) }),
 		p.renderCheckFold("idle", len(v.Idle), func() []app.UI { return p.checkItems(v.Idle) }),
 	)
 }
 
 func (p *page) renderCheckFold(id string, n int, body func() []app.UI) app.UI {
-	return &fold{Page: p, ID: id, Title: p.speaker.Sentence("page.checks."+id, strconv.Itoa(n)), Class: "check-fold", Open: p.open[id], Body: body}
+	class := "check-fold"
+	if n == 0 {
+		class = "check-fold none"
+	}
+	return &fold{Page: p, ID: id, Title: p.speaker.Sentence("page.checks."+id, strconv.Itoa(n)), Class: class, Open: p.open[id] && n > 0, Body: body}
 }
 
 func (p *page) checkItems(list []view.Check) []app.UI {

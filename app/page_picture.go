@@ -101,7 +101,7 @@ func (p *page) renderValues(pic view.Picture) app.UI {
 		}
 		rows = append(rows, app.Tr().Body(cells...))
 	}
-	return app.Div().Class("scroll").Body(
+	return app.Div().Class("scroll").Role("region").Aria("label", pic.Title).TabIndex(0).Body(
 		app.Table().ID("values").Class("values").Body(
 			app.Caption().Class("unseen").Text(pic.Title),
 			app.THead().Body(app.Tr().Body(head...)),

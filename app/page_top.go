@@ -22,8 +22,9 @@ func (p *page) renderTop(v view.View) app.UI {
 					DataSet("fold", "walls").OnClick(p.onFold).
 					Body(app.Span().Text(v.Name)),
 			),
-			app.Button().ID("units").Type("button").Class("top-units").Aria("label", p.word(label)).OnClick(p.onUnits).Body(
+			app.Button().ID("units").Type("button").Class("top-units").OnClick(p.onUnits).Body(
 				app.Span().Class(us).Text(p.word("page.units.us")), app.Span().Class(metric).Text(p.word("page.units.metric")),
+				app.Span().Class("unseen").Text(p.word(label)),
 			),
 		),
 		p.renderKept(),

@@ -5,13 +5,14 @@ package pagetest
 import (
 	"fmt"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
 )
 
-// whole keeps a picture of the whole page, not of the screen alone.
+// whole keeps a picture of the whole page as name.jpg in the folder SHOTS.
 func (p *tab) whole(name string) {
 	p.t.Helper()
 	picture, err := chromedp.Run(p.ctx, chromedp.FullScreenshot(90))
@@ -19,10 +20,20 @@ func (p *tab) whole(name string) {
 		p.t.Fatal(err)
 	}
 	if dir := os.Getenv("SHOTS"); dir != "" {
-		if err := os.WriteFile(dir+"/"+name+".jpg", picture, 0o644); err != nil {
+		if err := os.WriteFile(filepath.Join(dir, name+".jpg"), picture, 0o644); err != nil {
 			p.t.Fatal(err)
 		}
 	}
+}
+
+// unfold opens parts of the page by their ids.
+func (p *tab) unfold(ids ...string) {
+	p.t.Helper()
+	for _, id := range ids {
+		eval[bool](p, fmt.Sprintf(`(() => { const b = document.getElementById("fold-%s");
+			if (b.getAttribute("aria-expanded") !== "true") b.click(); return true; })()`, id))
+	}
+	p.quiet()
 }
 
 // The page in each of the four ways to be held, to be looked at.
@@ -33,12 +44,15 @@ func TestShots(t *testing.T) {
 			p := openTab(t, s)
 			p.media("prefers-color-scheme", scheme)
 			p.open(h.url(""))
-			for _, condition := range []string{"braced top", "free top", "tied to slab", "soil both sides"} {
+			for _, condition := range fourConditions {
 				eval[bool](p, fmt.Sprintf(`(() => { document.querySelector('input[name=condition][value=%q]').click(); return true; })()`, condition))
-				p.frame()
+				p.quiet()
 				eval[bool](p, `(scrollTo(0, 0), true)`)
 				p.shot(fmt.Sprintf("%s-%s-%s", name, scheme, strings.ReplaceAll(condition, " ", "-")))
 			}
+			eval[bool](p, `(document.querySelector(".check > button").click(), true)`)
+			p.unfold("more", "push", "hold", "today", "carry", "compared", "idle")
+			p.whole(name + "-" + scheme + "-open")
 		}
 	}
 }

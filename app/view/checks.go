@@ -88,6 +88,22 @@ func check(s words.Speaker, c calc.Check, open bool) Check {
 	return one
 }
 
+// fewChecks is how many checks show at first, where not more fail or are open.
+const fewChecks = 6
+
+// FirstChecks parts the deciding checks into those that show at first, with
+// all that fail or are open, and the rest, which hold.
+func (v View) FirstChecks() (first, rest []Check) {
+	n := 0
+	for n < len(v.Checks) && (v.Checks[n].State != Holds || n < fewChecks) {
+		n++
+	}
+	if n == len(v.Checks)-1 {
+		n++ // a list of one is not worth a tap
+	}
+	return v.Checks[:n], v.Checks[n:]
+}
+
 // source names the edition and the clause behind a number.
 func source(s words.Speaker, rulebook, clause string) string {
 	switch {
@@ -119,8 +135,14 @@ func amount(s words.Speaker, c calc.Check) string {
 	if c.Service && c.Demand.Kind == units.None {
 		return s.Sentence("check.factor", demand, capacity)
 	}
-	return s.Sentence("check.amount", demand, capacity)
+	if number, unit, ok := strings.Cut(demand, " "); ok && unit == capacity[strings.Index(capacity, " ")+1:] && !strings.Contains(unit, " ") {
+		demand = number // the unit is said once
+	}
+	return raised(s.Sentence("check.amount", demand, capacity))
 }
+
+// raised writes the powers of units as people do.
+var raised = strings.NewReplacer("in2", "in²", "in3", "in³", "in4", "in⁴", "mm2", "mm²", "mm3", "mm³", "mm4", "mm⁴", "/m3", "/m³", "m2/m", "m²/m").Replace
 
 // figure writes a ratio rounded up, so that what is shown as 1.00 holds.
 func figure(s words.Speaker, r float64) string {

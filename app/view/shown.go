@@ -1,6 +1,7 @@
 package view
 
 import (
+	"strings"
 	"sync"
 
 	"standingbeam/app/entry"
@@ -16,10 +17,25 @@ func (q *questions) shown(path, text string, info wallfile.FieldInfo) string {
 		return text
 	}
 	v, err := entry.Quantity(text, info.Quantity, reading(info, q.f.Speaker))
-	if err != nil || info.Quantity == units.None {
+	switch {
+	case err != nil || info.Quantity == units.None:
+		return text
+	case path == "footing.width":
+		return q.s.Length(units.Length(v.Base)) // as the picture says it
+	case info.Quantity != units.Level && info.Quantity != units.Size && readersOwn(text, info, q.s):
 		return text
 	}
 	return q.s.Quantity(v)
+}
+
+// readersOwn reports whether a text is written in a unit of the reader's
+// system, if not in the one that we would take: 60 ksi stays 60 ksi.
+func readersOwn(text string, info wallfile.FieldInfo, s words.Speaker) bool {
+	metric := false
+	for _, symbol := range []string{"MPa", "kPa", "kN"} {
+		metric = metric || strings.Contains(text, symbol)
+	}
+	return info.US == info.Metric || metric == (s.System == words.Metric)
 }
 
 // quantity reports whether a field is typed as a number.

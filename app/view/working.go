@@ -25,7 +25,7 @@ func steps(s words.Speaker, chain []working.Step) []Step {
 		}
 		for _, t := range with {
 			if t.unit.Symbol != "" {
-				one.With = append(one.With, s.Sentence("working.term", t.symbol, significant(t.value), t.unit.Symbol))
+				one.With = append(one.With, s.Sentence("working.term", t.symbol, significant(t.value), raised(t.unit.Symbol)))
 			}
 		}
 		out = append(out, one)
@@ -90,7 +90,7 @@ func result(s words.Speaker, q units.Quantity) string {
 	if s.System == words.Metric && q.Kind.Metric() != u {
 		text += " = " + s.Quantity(q)
 	}
-	return text
+	return raised(text)
 }
 
 // numbers puts the values of the terms in the place of their symbols. Two

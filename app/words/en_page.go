@@ -35,9 +35,9 @@ var enPage = table{
 	"page.soil.after":              "Soil: the next one",
 
 	// Keys for lengths.
-	"page.key.ft":    "feet",
-	"page.key.in":    "inches",
-	"page.key.m":     "metres",
+	"page.key.ft":    "ft: feet",
+	"page.key.in":    "in: inches",
+	"page.key.m":     "m: metres",
 	"page.key.half":  "one half",
 	"page.key.slash": "stroke of a fraction",
 	"page.key.back":  "delete",
@@ -109,7 +109,7 @@ var enPage = table{
 	"page.unset.seismic category":     "not said, taken as B",
 	"page.unset.today.floor":          "not said",
 	"page.unset.today.slab":           "not said",
-	"page.unset.rulebook":             "the tables where the wall is inside them",
+	"page.unset.rulebook":             "the tables, where the wall is inside them",
 
 	"page.help.floor edge":           "What bolts and blocking are rated for, per length of wall. A stair opening, joists along the wall without blocking, or a knee wall hold nothing.",
 	"page.help.grade.a":              "Measured up from the footing's top, to the top of any slab, porch or drive on it.",
@@ -129,6 +129,7 @@ var enPage = table{
 
 	// What was checked.
 	"page.checks":          "What was checked",
+	"page.checks.rest":     "{0} more that hold",
 	"page.checks.compared": "To compare: {0} that do not decide",
 	"page.checks.idle":     "{0} that do not apply",
 	"working.term":         "{0} = {1} {2}",

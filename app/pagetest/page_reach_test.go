@@ -1,0 +1,126 @@
+//go:build browser
+
+package pagetest
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+)
+
+var everyFold = []string{"more", "push", "hold", "today", "carry", "rest", "compared", "idle"}
+
+// openAll shows everything that the page can show at once.
+func (p *tab) openAll() {
+	p.t.Helper()
+	p.unfold(everyFold...)
+	eval[bool](p, `(() => { const b = document.getElementById("walls"); if (b.getAttribute("aria-expanded") !== "true") b.click();
+		const c = document.querySelector(".check > button"); if (c && c.getAttribute("aria-expanded") !== "true") c.click(); return true; })()`)
+	p.quiet()
+}
+
+// Whatever is to be tapped is at least 44 px on each side, the dimensions, the
+// conditions and the handles 56, and nothing lies beyond the screen's edge, on
+// a narrow phone and with text of twice the size.
+func TestTargetsAndWidth(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	for _, s := range []struct {
+		name string
+		screen
+		text string
+	}{
+		{"390", phone, ""}, {"320", screen{320, 640, 2, true}, ""}, {"390 at twice the text", phone, "200%"}, {"1280", desk, ""}, {"768", screen{768, 1024, 1, true}, ""},
+	} {
+		t.Run(s.name, func(t *testing.T) {
+			p := openTab(t, s.screen)
+			p.open(h.url(""))
+			if s.text != "" {
+				eval[bool](p, fmt.Sprintf(`(document.documentElement.style.setProperty("font-size", %q), true)`, s.text))
+			}
+			p.openAll()
+			for _, condition := range fourConditions {
+				p.choose(condition)
+				small := eval[[]string](p, `[...document.querySelectorAll("button, input, select, a, summary")].filter((e) => !e.closest(".unseen") && e.checkVisibility()).flatMap((e) => {
+					const r = e.getBoundingClientRect();
+					const least = e.matches(".step, .entry, .handle, .card input") ? 56 : 44;
+					return r.width < least - .01 || r.height < least - .01 ? [(e.id || e.className) + " " + (e.dataset.step || e.dataset.path || e.dataset.act || e.dataset.key || e.name || "") + " " + r.width.toFixed(1) + "×" + r.height.toFixed(1)] : [];
+				})`)
+				if len(small) > 0 {
+					t.Errorf("%s: too small: %s", condition, strings.Join(small, "; "))
+				}
+				if over := eval[[]string](p, `document.documentElement.scrollWidth <= innerWidth ? [] :
+					[...document.querySelectorAll("body *")].filter((e) => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest(".scroll, .sight"))
+						.slice(0, 6).map((e) => e.tagName + "." + e.className + "#" + e.id)`); len(over) > 0 {
+					t.Errorf("%s: wider than the screen: %s", condition, strings.Join(over, "; "))
+				}
+			}
+		})
+	}
+}
+
+// Axe finds nothing, in light and dark, on a phone and a desk, in any
+// condition, with everything open.
+func TestAccessible(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	for name, s := range map[string]screen{"phone": phone, "desk": desk} {
+		for _, scheme := range []string{"light", "dark"} {
+			t.Run(name+" "+scheme, func(t *testing.T) {
+				p := openTab(t, s)
+				p.media("prefers-color-scheme", scheme)
+				p.open(h.url(""))
+				for _, condition := range fourConditions {
+					p.choose(condition)
+					p.axe()
+				}
+				p.openAll()
+				p.typeInto(`[data-path="height"]`, "25 ft")
+				p.quiet()
+				p.axe()
+			})
+		}
+	}
+}
+
+// The contrast of text is at least 7 to 1, measured on what is drawn.
+func TestContrast(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	for _, scheme := range []string{"light", "dark"} {
+		p := openTab(t, phone)
+		p.media("prefers-color-scheme", scheme)
+		p.open(h.url(""))
+		p.openAll()
+		p.typeInto(`[data-path="height"]`, "25 ft")
+		p.quiet()
+		weak := eval[[]string](p, `(() => {
+			const light = (c) => { const v = c.match(/[\d.]+/g).slice(0, 3).map((x) => { x /= 255; return x <= .03928 ? x / 12.92 : ((x + .055) / 1.055) ** 2.4; }); return .2126 * v[0] + .7152 * v[1] + .0722 * v[2]; };
+			const ground = (e) => { for (; e; e = e.parentElement) { const c = getComputedStyle(e).backgroundColor; if (!/, 0\)$|transparent/.test(c)) return c; } return "rgb(255, 255, 255)"; };
+			const found = new Set();
+			for (const e of document.querySelectorAll("#page *")) {
+				if (e.closest("svg, .unseen") || !e.checkVisibility() || ![...e.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim())) continue;
+				const a = light(getComputedStyle(e).color), b = light(ground(e)), ratio = (Math.max(a, b) + .05) / (Math.min(a, b) + .05);
+				if (ratio < 7) found.add(e.className + " " + ratio.toFixed(2) + " " + e.textContent.slice(0, 30));
+			}
+			return [...found];
+		})()`)
+		if len(weak) > 0 {
+			t.Errorf("%s: %s", scheme, strings.Join(weak, "; "))
+		}
+	}
+}
+
+// The picture stays in view while the steppers below it are used.
+func TestPictureStaysInView(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	p.open(h.url(""))
+	for _, selector := range []string{`[data-step="height+"]`, `[data-step="thickness+"]`, `[data-path="soil"]`} {
+		b := p.place(selector)
+		r := eval[box](p, `(() => { const r = document.getElementById("figure").getBoundingClientRect(); return {X: r.x, Y: r.y, Width: r.width, Height: r.height}; })()`)
+		if r.Y < -1 || r.Y+r.Height > 844 {
+			t.Errorf("%s: the picture lies at %v", selector, r)
+		}
+		if b.Y < r.Y+r.Height-1 {
+			t.Errorf("%s at %v lies under the picture at %v", selector, b, r)
+		}
+	}
+}
