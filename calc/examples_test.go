@@ -28,7 +28,7 @@ type example struct {
 // TestExamples drives published and derived examples through Design, one row
 // of testdata/reference/design a number. Every case must be used.
 func TestExamples(t *testing.T) {
-	for _, file := range []string{"strips", "soil", "concrete", "bars", "free", "four_walls"} {
+	for _, file := range []string{"strips", "soil", "concrete", "bars", "free", "four_walls", "awkward"} {
 		t.Run(file, func(t *testing.T) {
 			cases := examples[file]()
 			used := map[string]bool{}

@@ -20,7 +20,7 @@ const (
 
 // examples are the walls of the cases of each file.
 var examples = map[string]func() map[string]example{
-	"strips": strips, "soil": soils, "concrete": sections, "bars": barCases, "free": bodies, "four_walls": handValues,
+	"strips": strips, "soil": soils, "concrete": sections, "bars": barCases, "free": bodies, "four_walls": handValues, "awkward": awkward,
 }
 
 func material(fc units.Stress) calc.Material { return calc.Material{Fc: fc, Fy: 60 * units.KSI} }
