@@ -18,6 +18,7 @@ type alone struct {
 	dowel             struct{ area, db, spacing, up, down, d, cover float64 }
 	steel, d          float64   // verticals for tension on the soil side, in²/in and in
 	lapped            []float64 // ld of what laps at the dowels, in
+	low, lowFactor    float64   // fill on the other side, and its factor in strength
 	steps             float64   // by how much the steps of y may miss a moment, relative
 }
 
@@ -117,10 +118,11 @@ func (w alone) own() float64 {
 	return max(plain, flexure(w.steel*min(1, w.dowel.up/lap), w.fy, w.fc, w.d))
 }
 
-// push is the pressure's moment and shear at level y, of a fill to a.
-func (w alone) push(a, y float64) (m, v float64) {
-	z := max(0, a-y)
-	return w.g*z*z*z/6 + w.k*w.q*z*z/2, w.g*z*z/2 + w.k*w.q*z
+// factored is the moment and the shear at level y of a fill to a, 1.6 on it,
+// less the fill on the other side.
+func (w alone) factored(a, y float64) (m, v float64) {
+	z, o := max(0, a-y), max(0, w.low-y)
+	return 1.6*(w.g*z*z*z/6+w.k*w.q*z*z/2) - w.lowFactor*w.g*o*o*o/6, 1.6*(w.g*z*z/2+w.k*w.q*z) - w.lowFactor*w.g*o*o/2
 }
 
 // hair lets a limit that is met exactly hold, and fail for the inch above.
@@ -140,8 +142,7 @@ func (w alone) failing(a float64) (out []string) {
 		}
 	}
 	hair := w.hair()
-	m, v := w.push(a, 0)
-	m, v = 1.6*m, 1.6*v
+	m, v := w.factored(a, 0)
 	ld, hook := w.development()
 	share := min(1, w.dowel.up/ld, w.dowel.down/hook)
 	as := w.dowel.area / w.dowel.spacing
@@ -152,11 +153,11 @@ func (w alone) failing(a float64) (out []string) {
 	// alone against a moment that only falls.
 	own := w.own()
 	for y := 0.0; y <= min(a, w.dowel.up); y += 0.02 {
-		m, _ := w.push(a, y)
-		if 1.6*m <= own {
+		m, _ := w.factored(a, y)
+		if m <= own {
 			break
 		}
-		if 1.6*m*(1+w.steps) > flexure(as*min(share, (w.dowel.up-y)/ld), w.fy, w.fc, w.dowel.d)*hair {
+		if m*(1+w.steps) > flexure(as*min(share, (w.dowel.up-y)/ld), w.fy, w.fc, w.dowel.d)*hair {
 			fails("section-above-dowels", true)
 			break
 		}
@@ -180,14 +181,20 @@ func (w alone) unstable(a float64) (out []string) {
 	p, mo := w.g*z*z/2+w.k*w.q*z, w.g*z*z*z/6+w.k*w.q*z*z/2
 	n := stem + base + soil
 	mr := stem*(w.toe+w.t/2) + base*w.width/2 + soil*(w.width-heel/2)
-	if mr*w.hair() < 1.5*mo {
+	back, backM := 0.0, 0.0 // the other side's push, down to the footing's bottom
+	if w.lowFactor > 0 && w.low > 0 {
+		o, toeSoil := w.low+w.tf, w.toe*w.low*w.weight
+		back, backM = w.g*o*o/2, w.g*o*o*o/6
+		n, mr = n+toeSoil, mr+toeSoil*w.toe/2
+	}
+	if (mr+backM)*w.hair() < 1.5*mo {
 		out = append(out, "overturning")
 	}
-	if !w.slabIn && w.friction*n*w.hair() < 1.5*p {
+	if !w.slabIn && (w.friction*n+back)*w.hair() < 1.5*p {
 		out = append(out, "sliding")
 	}
 	for _, q := range []float64{0, w.q * heel} {
-		n, x := n+q, (mr+q*(w.width-heel/2)-mo)/(n+q)
+		n, x := n+q, (mr+backM+q*(w.width-heel/2)-mo)/(n+q)
 		e := w.width/2 - x
 		most := n / w.width * (1 + 6*math.Abs(e)/w.width)
 		if math.Abs(e) > w.width/6 {
@@ -198,7 +205,7 @@ func (w alone) unstable(a float64) (out []string) {
 			break
 		}
 	}
-	if w.toeFails(n, mr, mo) {
+	if w.toeFails(n, mr, mo, backM) {
 		out = append(out, "toe-flexure")
 	}
 	return out
@@ -209,13 +216,13 @@ func (w alone) unstable(a float64) (out []string) {
 // outside the base puts all of N at the edge, and the toe's own weight is then
 // not taken off. Shear at h from the stem; h is 2 in less than specified
 // (14.5.1.7).
-func (w alone) toeFails(n, mr, mo float64) bool {
+func (w alone) toeFails(n, mr, mo, back float64) bool {
 	h, root := w.tf-2, math.Sqrt(w.fc)
 	heel := w.width - w.toe - w.t
 	for _, f := range [][2]float64{{0.9, 0}, {1.2, 0}, {1.2, 1.6 * w.q * heel}} {
 		own := f[0] * w.tf * concretePCI
 		down := f[0]*n + f[1]
-		x := (f[0]*mr + f[1]*(w.width-heel/2) - 1.6*mo) / down
+		x := (f[0]*mr + f[1]*(w.width-heel/2) + w.lowFactor*back - 1.6*mo) / down
 		if x <= 0 {
 			own = 0
 		}

@@ -76,3 +76,46 @@ func TestMoreNeverLowersTheFill(t *testing.T) {
 		}
 	}
 }
+
+// TestFillingChart computes by hand each row of the chart of walls with soil on
+// both sides, floor to come: with the low side at its level the high side's
+// stands, and one inch more fails. Its rows go from an empty low side to its
+// final level, and with nothing on the low side it is the unbraced fill.
+func TestFillingChart(t *testing.T) {
+	r := seeded(14)
+	rows, full := 0, 0
+	for range 300 {
+		w := r.bare()
+		w.Condition, w.TopHeld, w.Surcharge, w.LowSideMayGo = calc.SoilBothSides, true, calc.Surcharge{}, r.odds(4)
+		w.GradeB = r.inches(6, w.GradeA.Inches())
+		a := design(t, w)
+		hand := aloneOf(w, a)
+		if hand.lowFactor = 0.9; w.LowSideMayGo {
+			hand.lowFactor = 0
+		}
+		if a.Chart[0].Low > 0 || a.Chart[len(a.Chart)-1].Low < w.GradeB || a.Chart[0].High > a.UnbracedFill || a.Chart[0].High < a.UnbracedFill {
+			t.Errorf("chart %v, unbraced fill %v, low side %v", a.Chart, a.UnbracedFill, w.GradeB)
+		}
+		for i, p := range a.Chart {
+			if p.High < p.Low || p.High > w.GradeA || i > 0 && p.Low <= a.Chart[i-1].Low {
+				t.Errorf("row %+v of %v\n%+v", p, a.Chart, w)
+			}
+			rows++
+			hand.low, hand.steps = float64(p.Low), 0
+			if why := hand.failing(float64(p.High)); p.High > p.Low && len(why) > 0 {
+				t.Errorf("low %v, high %v: by hand it fails in %v\n%+v", p.Low, p.High, why, w)
+			}
+			if p.High >= w.GradeA {
+				full++
+				continue
+			}
+			hand.steps = 1e-3
+			if why := hand.failing(float64(p.High) + 1); !slices.Contains(why, p.Governs) {
+				t.Errorf("low %v, high %v: %s governs, by hand one inch more fails in %v\n%+v", p.Low, p.High, p.Governs, why, w)
+			}
+		}
+	}
+	if rows < 600 || full < 30 {
+		t.Errorf("%d rows, %d of them to the full height", rows, full)
+	}
+}
