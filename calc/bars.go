@@ -27,26 +27,48 @@ func (b barSet) area() units.AreaPerLength {
 	return b.bar.PerLength(b.spacing)
 }
 
-// cover returns the clear cover of a vertical bar at face f: as given, else
-// ACI 318-19 Table 20.5.1.3.1: 1.5 in (No. 5 and smaller) or 2 in against
-// ground or weather, 0.75 in inside. A formed face with soil on it is exposed
-// to ground.
-func (w *wall) cover(f Face, b rebar.Bar) units.Length {
-	given := w.Material.CoverA
-	ground := true
-	if f == FaceB {
-		given = w.Material.CoverB
-		ground = w.GradeB > 0 || w.Condition == FreeTop
-	}
+// leastCover is the clear cover that ACI 318-19 Table 20.5.1.3.1 asks of a bar
+// at face f: 1.5 in (No. 5 and smaller) or 2 in against ground or weather, 0.75
+// in inside. A formed face with soil on it is exposed to ground.
+func (w *wall) leastCover(f Face, b rebar.Bar) units.Length {
+	ground := f == FaceA || w.GradeB > 0 || w.Condition == FreeTop
 	switch {
-	case given != 0:
-		return given
 	case !ground:
 		return 0.75 * units.Inch
 	case b.Number <= 5:
 		return 1.5 * units.Inch
 	}
 	return 2 * units.Inch
+}
+
+// cover is the clear cover of a vertical bar at face f: as given, else the
+// least.
+func (w *wall) cover(f Face, b rebar.Bar) units.Length {
+	given := w.Material.CoverA
+	if f == FaceB {
+		given = w.Material.CoverB
+	}
+	if given != 0 {
+		return given
+	}
+	return w.leastCover(f, b)
+}
+
+// coverOf is the clear cover that the set has where it lies.
+func (w *wall) coverOf(b barSet) units.Length {
+	if b.face == Centre {
+		return w.depth(b, FaceB) - b.bar.Diameter/2
+	}
+	return w.Thickness - w.depth(b, b.face) - b.bar.Diameter/2
+}
+
+// checkCover asks for the cover of bars whose place the person gave.
+func (w *wall) checkCover(set barSet, opts []option) {
+	given := set.d != 0 || (set.face == FaceA && w.Material.CoverA != 0) || (set.face == FaceB && w.Material.CoverB != 0)
+	if !given || set.face == Centre {
+		return
+	}
+	w.ask("cover", Finished, units.Of(w.leastCover(set.face, set.bar), units.Size), units.Of(w.coverOf(set), units.Size), "20.5.1.3.1", opts...)
 }
 
 // depth returns d of the set for tension on face f: from the compression face

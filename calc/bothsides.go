@@ -11,6 +11,7 @@ func (w *wall) answerBothFree() {
 	w.answerFree(ground{a: w.GradeA, b: w.GradeB, state: soil.Active, q: w.Surcharge, low: w.lowFactor(), dead: w.Axial.Dead}, Finished)
 	w.fillingChart()
 	w.askLevels(true)
+	w.assume("free-top-needs-bars")
 }
 
 // fillingChart finds, for each level of the low side, how high the high side

@@ -25,10 +25,7 @@ const footingCover = 3 * units.Inch
 
 // setting returns what development of a bar of this wall depends on.
 func (w *wall) setting(b barSet, fc units.Stress) rebar.Setting {
-	cover := w.Thickness/2 - b.bar.Diameter/2
-	if b.face != Centre {
-		cover = w.cover(b.face, b.bar)
-	}
+	cover := w.coverOf(b)
 	return rebar.Setting{Fc: fc, Fy: w.Material.Fy, Lambda: 1,
 		Favorable:    cover >= b.bar.Diameter && b.spacing >= 3*b.bar.Diameter,
 		SpacingSixDb: b.spacing >= 6*b.bar.Diameter,

@@ -28,6 +28,7 @@ func (w *wall) checkDowels(decides bool) {
 	} else {
 		w.ask("dowel-lap", Finished, units.Of(d.lap, units.Size), units.Of(d.up, units.Size), "25.5.2.1", steps(c), decidesIf(decides))
 	}
+	w.checkLapGap(decides)
 	if !w.Footing.Given {
 		w.leaveOpen("dowel-hook", Finished, units.Of(d.ldh, units.Size), "25.4.3", note("needs-footing"), decidesIf(w.freeStem()))
 		return
@@ -41,6 +42,17 @@ func (w *wall) checkDowels(decides bool) {
 	}
 	need := w.wallRule(d.bar).Ratio * w.Thickness.Inches()
 	w.ask("dowel-steel", Finished, units.Of(units.AreaPerLength(need), units.SteelArea), units.Of(d.area(), units.SteelArea), "16.3.4.2", decidesIf(decides))
+}
+
+// checkLapGap asks for the gap between dowels and verticals that are lapped
+// without touching, 25.5.1.3, where the person gave the place of one of them.
+func (w *wall) checkLapGap(decides bool) {
+	d, v := w.dowel, w.vert
+	if v.none() || (!d.fixed && !v.fixed) {
+		return
+	}
+	gap := absLength(w.depth(v, FaceB)-w.depth(d.barSet, FaceB)) - v.bar.Diameter/2 - d.bar.Diameter/2
+	w.ask("lap-gap", Finished, units.Of(max(0, gap), units.Size), units.Of(rebar.NoncontactGapLimit(d.lap), units.Size), "25.5.1.3", decidesIf(decides))
 }
 
 // listBars lists every set of bars that is to be placed.
@@ -65,11 +77,7 @@ func (w *wall) listBars() {
 func (w *wall) verticalBar(b barSet, role BarRole) Bar {
 	out := Bar{Role: role, Direction: "vertical", Face: b.face, Size: b.bar.Number, Spacing: b.spacing,
 		Depth: w.depth(b, b.face), Fixed: b.fixed, Rulebook: w.aci.Name, Clause: "11.6.1"}
-	if b.face == Centre {
-		out.Cover = w.Thickness/2 - b.bar.Diameter/2
-	} else {
-		out.Cover = w.Thickness - w.depth(b, b.face) - b.bar.Diameter/2
-	}
+	out.Cover = w.coverOf(b)
 	if !w.dowel.absent && w.Footing.Given {
 		out.Lap = units.Length(math.Ceil(w.dowel.lap.Inches() - 1e-9))
 	}

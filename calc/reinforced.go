@@ -153,12 +153,13 @@ func (w *wall) magnified(ms []momentNeed) []momentNeed {
 		return ms
 	}
 	out := append([]momentNeed(nil), ms...)
+	out = append(out, momentNeed{stage: Finished, face: FaceB, at: w.Brace / 2})
 	for i := range out {
 		m, ok := concrete.MagnifiedMoment(out[i].m, pu, w.Material.Fc, w.Thickness, w.Brace, 1, nil)
 		if !ok {
 			w.failed("slenderness", Finished, units.LineForce, "6.6.4.5, 6.2.5.3", note("too-slender", units.Of(pu, units.LineForce)))
 			w.engineer("too-slender", units.Of(pu, units.LineForce))
-			return out
+			return ms
 		}
 		out[i].m = max(out[i].m, m)
 	}
@@ -178,15 +179,15 @@ func (w *wall) checkAxial(moments []momentNeed, decides bool) {
 	if pu <= 0 {
 		return
 	}
-	worst := momentNeed{face: FaceB}
-	for _, n := range moments {
-		if n.m > worst.m {
-			worst = n
+	for _, f := range [2]Face{FaceB, FaceA} {
+		m := most(moments, f)
+		if m <= 0 {
+			continue
 		}
+		c := chain()
+		capacity := w.section(w.bestSet(f), f).FlexureWithAxial(pu, c).Design
+		w.ask("axial-flexure", Finished, units.Of(m, units.LineMoment), units.Of(capacity, units.LineMoment), "22.4.1", steps(c), decidesIf(decides))
 	}
-	c := chain()
-	capacity := w.section(w.bestSet(worst.face), worst.face).FlexureWithAxial(pu, c).Design
-	w.ask("axial-flexure", Finished, units.Of(worst.m, units.LineMoment), units.Of(capacity, units.LineMoment), "22.4.1", steps(c), decidesIf(decides))
 }
 
 // roleOf names a layer of verticals: a second set on the soil side of a wall
@@ -212,6 +213,7 @@ func (w *wall) checkLayer(set barSet, rule barRule, moments []momentNeed, decide
 		w.ask("minimum-vertical", Finished, units.Of(need, units.SteelArea), units.Of(set.area(), units.SteelArea), min.Clause, append(opts, steps(c))...)
 	}
 	w.ask("bar-spacing", Finished, units.Of(set.spacing, units.Size), units.Of(min.MaxSpacing, units.Size), w.spacingClause(rule, set), opts...)
+	w.checkCover(set, opts)
 }
 
 func (w *wall) spacingClause(rule barRule, set barSet) string {

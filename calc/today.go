@@ -23,6 +23,8 @@ func (w *wall) today() {
 		case verdict(w.r.Checks) == Fails:
 			t.Because = append(t.Because, note("finished-fails"))
 			return
+		case w.freeStem() && w.Condition == SoilBothSides && !w.anyOrder():
+			t.Because = append(t.Because, note("fill-by-chart"))
 		default:
 			t.Permission, t.Level = MayFill, w.GradeA
 			return
@@ -50,6 +52,13 @@ func (w *wall) heldToday() bool {
 		}
 	}
 	return w.Today.Floor && foot
+}
+
+// anyOrder reports whether each side may be filled first, with the other one
+// empty.
+func (w *wall) anyOrder() bool {
+	r := w.r
+	return len(r.Chart) > 0 && r.Chart[0].High >= w.GradeA && (w.GradeB <= 0 || r.LowFirst.Low >= w.GradeB)
 }
 
 // missingToday says what does not hold yet.
@@ -109,6 +118,9 @@ func (w *wall) standToday(t *TodayAnswer) {
 		}
 	}
 	level, governs := w.highest(0, w.GradeA, w.todayFc())
+	if w.freeStem() && w.Condition == SoilBothSides && w.GradeB > 0 && w.r.LowFirst.Low < level {
+		level, governs = w.r.LowFirst.Low, w.r.LowFirst.Governs
+	}
 	t.Level, t.Governs = level, governs
 	switch {
 	case level >= w.GradeA && w.freeStem() && len(t.Because) > 0:

@@ -69,6 +69,7 @@ func (in Input) Validate() []*RangeError {
 	r.choice("condition", "choice-unknown", in.Condition <= SoilBothSides && in.Rulebook <= Residential && in.Foot.Held <= SlabLater &&
 		in.Soil.Basis <= SoilFriction && in.Tie.Anchor <= TieStrength && in.Tie.Before <= Rakers && in.Floor <= FloorRigid &&
 		in.Vertical.Face <= Centre && in.Horizontal.Face <= Centre && in.Dowels.Position <= Centre)
+	r.choice("foot.fixed", "fixed-foot-slab", !(in.Foot.Fixed && footLevel(in.Foot) > 0))
 	in.validateSoil(r)
 	in.validateMaterial(r)
 	in.validateFooting(r, top)

@@ -24,6 +24,8 @@ var enNotes = table{
 
 	// What answer is missing.
 	"note.needs-floor-edge":        "Say what the floor edge can take: it must take {0+}.",
+	"note.free-top-needs-bars":     "A wall with nothing at its top needs vertical bars even where little pushes: plain concrete passes no bending through the joint at the footing.",
+	"note.fill-by-chart":           "One side alone may stand only so high: raise both sides together, by the filling chart.",
 	"note.needs-footing":           "Say what footing the wall stands on.",
 	"note.needs-geotechnical":      "A geotechnical engineer must say what this ground does.",
 	"note.needs-opposite-reaction": "Say what the opposite wall can pull back with: it must be {0+}.",

@@ -13,6 +13,7 @@ var enProblems = table{
 	"problem.steel-grade":           "Bars come in grades of 40, 60 and 80 ksi.",
 	"problem.bar-size":              "Bars run from No. 3 to No. 11.",
 	"problem.seismic-category":      "The category is A, B, C, D, D0, D1, D2, E or F.",
+	"problem.fixed-foot-slab":       "A fixed foot goes with a slab on the footing, not with one more than 6 in above it.",
 	"problem.choice-unknown":        "There is no such choice.",
 	"problem.choice":                "{0} is not one of: {1}.",
 
