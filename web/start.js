@@ -11,6 +11,27 @@ const programEnv = {
   GOAPP_STATIC_RESOURCES_URL: base.pathname + "web",
 };
 
+// The framework wants both storages, which a browser may refuse to give. Then
+// they last as long as the page.
+function stubStorage() {
+  const held = new Map();
+  return {
+    get length() { return held.size; },
+    key: (i) => [...held.keys()][i] ?? null,
+    getItem: (key) => held.get(String(key)) ?? null,
+    setItem: (key, value) => { held.set(String(key), String(value)); },
+    removeItem: (key) => { held.delete(String(key)); },
+    clear: () => { held.clear(); },
+  };
+}
+for (const name of ["localStorage", "sessionStorage"]) {
+  try {
+    window[name].length;
+  } catch {
+    Object.defineProperty(window, name, { value: stubStorage() });
+  }
+}
+
 // What the Go framework expects to find on window.
 var goappUpdatedBeforeWasmLoaded = false;
 var goappAppInstallChangedBeforeWasmLoaded = false;

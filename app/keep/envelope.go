@@ -8,32 +8,39 @@ import (
 	"strings"
 )
 
-// Revision names one saved state of a piece. "" is the state before anything
-// was saved.
+// Revision names one saved state of a piece, as "12-tab-7": the number of the
+// save, from 1, the tab that made it, and the count of that tab's changes that
+// are in it. "" is the state before anything was saved.
 type Revision string
 
 // unknown is the revision of a piece that cannot be read now.
 const unknown Revision = "?"
 
-// next is the revision that follows r when tab saves.
-func (r Revision) next(tab string) Revision {
-	return Revision(strconv.Itoa(r.number()+1) + "-" + tab)
+// next is the revision that follows r when tab saves its change.
+func (r Revision) next(tab string, change int) Revision {
+	return Revision(fmt.Sprintf("%d-%s-%d", r.number()+1, tab, change))
 }
 
-// number counts the saves of a piece, from 1.
+// number counts the saves of a piece; 0 is none.
 func (r Revision) number() int {
-	digits, _, _ := strings.Cut(string(r), "-")
-	n, err := strconv.Atoi(digits)
-	if err != nil {
-		return 0
-	}
-	return n
+	number, _, _ := r.parts()
+	return number
 }
 
-// tab is the one that saved this revision.
-func (r Revision) tab() string {
-	_, tab, _ := strings.Cut(string(r), "-")
-	return tab
+func (r Revision) parts() (number int, tab string, change int) {
+	parts := strings.Split(string(r), "-")
+	if len(parts) != 3 {
+		return 0, "", 0
+	}
+	number, err := strconv.Atoi(parts[0])
+	if err != nil {
+		return 0, "", 0
+	}
+	change, err = strconv.Atoi(parts[2])
+	if err != nil {
+		return 0, "", 0
+	}
+	return number, parts[1], change
 }
 
 // A file is one line, then the data as it is:

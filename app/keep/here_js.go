@@ -37,7 +37,7 @@ func openHere(name, tab string) (store *Store, err error) {
 			err = fmt.Errorf("%w: %v", ErrRefused, fault)
 		}
 	}()
-	if !js.Global().Get("indexedDB").Truthy() {
+	if !global("indexedDB").Truthy() {
 		return nil, fmt.Errorf("%w: no database in this browser", ErrRefused)
 	}
 	ctx, cancel := context.WithTimeout(context.Background(), openPatience)
@@ -50,6 +50,12 @@ func openHere(name, tab string) (store *Store, err error) {
 		return nil, fmt.Errorf("%w: %w", ErrRefused, err)
 	}
 	return NewStore(fs, tab, func() (func(), error) { return lockTabs(name) })
+}
+
+// global is a property of the window. Where a browser refuses it, this panics
+// in a way that can be recovered from, as js.Value.Get does not.
+func global(name string) js.Value {
+	return js.Global().Get("Reflect").Call("get", js.Global(), name)
 }
 
 // isFull tells whether the device has no room left.

@@ -18,7 +18,7 @@ func Here(report func(Report)) *Keeper {
 
 type noJournal struct{}
 
-func (noJournal) Write(string, Revision, []byte)       {}
+func (noJournal) Write(string, Revision, int, []byte)  {}
 func (noJournal) Clear(string)                         {}
 func (noJournal) Read(string, Revision) ([]byte, bool) { return nil, false }
 

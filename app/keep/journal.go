@@ -9,8 +9,9 @@ import (
 // may lose what it is given: it is a second net, not a store.
 type Journal interface {
 	// Write notes the unsaved data of a piece that follows a revision, in the
-	// place of what this tab has noted of it before.
-	Write(name string, after Revision, data []byte)
+	// place of what this tab has noted of it before. change counts the changes
+	// of this tab.
+	Write(name string, after Revision, change int, data []byte)
 	// Clear drops what this tab has noted of a piece.
 	Clear(name string)
 	// Read returns the latest data noted of a piece, by any tab, that is newer
@@ -44,23 +45,25 @@ type journal struct {
 
 // note is one slot's content.
 type note struct {
-	After Revision `json:"after"`
-	Time  int64    `json:"time"`
-	Data  []byte   `json:"data"`
+	After  Revision `json:"after"`
+	Change int      `json:"change"`
+	Time   int64    `json:"time"`
+	Data   []byte   `json:"data"`
 }
 
-// follows tells whether a note that tab made is at least as new as a revision:
-// it was made upon it, or that revision is the tab's own. A tab's note is
-// always its latest.
+// follows tells whether a note of tab is newer than a revision: it was made
+// upon it, or it is a later change of the tab that made the revision. Which of
+// a tab's notes a killed browser leaves is open: it may be an old one.
 func (n note) follows(present Revision, tab string) bool {
-	return n.After == present || present.tab() == tab || present == unknown
+	_, saver, change := present.parts()
+	return present == unknown || n.After == present || saver == tab && n.Change > change
 }
 
 // slots of a piece: the prefix, the tab, a space and the name.
 func (j *journal) key(name string) string { return j.prefix + j.tab + " " + name }
 
-func (j *journal) Write(name string, after Revision, data []byte) {
-	text, err := json.Marshal(note{after, j.now(), data})
+func (j *journal) Write(name string, after Revision, change int, data []byte) {
+	text, err := json.Marshal(note{after, change, j.now(), data})
 	if err == nil {
 		j.slots.Set(j.key(name), string(text))
 	}

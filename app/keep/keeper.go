@@ -25,6 +25,7 @@ type Keeper struct {
 	mu      sync.Mutex
 	idle    sync.Cond // no save is under way or due
 	working bool
+	changes int                 // how often something was put
 	due     map[string]piece    // the latest of each piece that is not saved
 	seen    map[string]Revision // the revision that each piece follows
 	held    map[string]error    // why a piece that is due is not tried
@@ -34,6 +35,7 @@ type Keeper struct {
 // piece is data to be saved, or a piece to be removed.
 type piece struct {
 	data   []byte
+	change int // counts what was put
 	remove bool
 }
 
@@ -102,9 +104,10 @@ func (k *Keeper) forget(name string) {
 func (k *Keeper) Put(name string, data []byte) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
+	k.changes++
 	data = append([]byte(nil), data...)
-	k.journal.Write(name, k.seen[name], data)
-	k.due[name] = piece{data: data}
+	k.journal.Write(name, k.seen[name], k.changes, data)
+	k.due[name] = piece{data: data, change: k.changes}
 	if !errors.Is(k.held[name], ErrChanged) {
 		delete(k.held, name)
 	}
@@ -116,7 +119,8 @@ func (k *Keeper) Remove(name string) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
 	k.journal.Clear(name)
-	k.due[name] = piece{remove: true}
+	k.changes++
+	k.due[name] = piece{remove: true, change: k.changes}
 	delete(k.held, name)
 	k.start()
 }
@@ -200,7 +204,7 @@ func (k *Keeper) write(s *Store, name string, p piece) error {
 		}
 		after = present
 	}
-	saved, err := s.Save(name, p.data, after)
+	saved, err := s.Save(name, p.data, after, p.change)
 	if err == nil {
 		k.settle(name, p, saved)
 	}
@@ -213,8 +217,7 @@ func (k *Keeper) settle(name string, p piece, saved Revision) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
 	k.seen[name] = saved
-	now, due := k.due[name]
-	if due && now.remove == p.remove && string(now.data) == string(p.data) {
+	if k.due[name].change == p.change {
 		k.forget(name)
 		k.journal.Clear(name)
 	}

@@ -3,6 +3,7 @@ package keep
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"sync"
 	"testing"
 )
@@ -261,6 +262,30 @@ func TestKeeperStaleNote(t *testing.T) {
 	if keys := m.slots.Keys(); len(keys) != 0 {
 		t.Errorf("the journal still holds %q", keys)
 	}
+}
+
+// A killed browser may have lost the latest of the journal and bring back a
+// note whose change, and later ones, are long saved.
+func TestKeeperOldNote(t *testing.T) {
+	m := newMachine(t)
+	a, _ := m.page("a")
+	a.Put("walls", []byte("start"))
+	a.Flush()
+	m.fail = func(op, _ string) error { return broken(op == "rename") }
+	a.Put("walls", []byte("old"))
+	a.Flush()
+	m.fail = nil
+	old := maps.Clone(m.slots.held)
+	if len(old) != 1 {
+		t.Fatalf("the journal holds %v, want one note", old)
+	}
+	for _, data := range []string{"old", "newer", "newest", "newer"} {
+		a.Put("walls", []byte(data))
+		a.Flush()
+	}
+	m.slots.held = old
+	b, _ := m.page("b")
+	wantPiece(t, b, "newer")
 }
 
 // Refused storage is reported, loses nothing while the page is open, and is

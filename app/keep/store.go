@@ -55,9 +55,9 @@ func (s *Store) Load(name string) (data []byte, revision Revision, err error) {
 }
 
 // Save replaces a piece that is still at revision after, "" for one that is
-// not there, and returns its new revision. A piece that already holds data is
-// left as it is.
-func (s *Store) Save(name string, data []byte, after Revision) (saved Revision, err error) {
+// not there, and returns its new revision. One that another tab has changed to
+// the same data is left as it is. change counts the changes of this tab.
+func (s *Store) Save(name string, data []byte, after Revision, change int) (saved Revision, err error) {
 	err = s.locked(func() error {
 		current, held, err := s.read(pieceFile(name))
 		switch {
@@ -65,15 +65,15 @@ func (s *Store) Save(name string, data []byte, after Revision) (saved Revision, 
 			current = "" // nothing that could be lost
 		case err != nil:
 			return err
-		case bytes.Equal(held, data):
-			saved = current
-			return nil
 		}
 		if current != after {
+			if saved = current; bytes.Equal(held, data) {
+				return nil
+			}
 			return fmt.Errorf("%s: %w", name, ErrChanged)
 		}
-		saved = current.next(s.tab)
-		return s.replace(name, seal(saved, data))
+		saved = current.next(s.tab, change)
+		return s.replace(name, saved, data)
 	})
 	return saved, err
 }
@@ -106,12 +106,19 @@ func (s *Store) Names() (names []string, err error) {
 	return names, err
 }
 
-// replace puts a file in the place of a piece, whole or not at all.
-func (s *Store) replace(name string, file []byte) error {
+// replace puts data in the place of a piece, whole or not at all, and looks
+// whether it is there: a browser may drop a save without saying so.
+func (s *Store) replace(name string, revision Revision, data []byte) error {
 	temporary := pieceFile(name) + "." + s.tab + temporaryEnd
-	err := hackpadfs.WriteFullFile(s.fs, temporary, file, 0o600)
+	err := hackpadfs.WriteFullFile(s.fs, temporary, seal(revision, data), 0o600)
 	if err == nil {
 		err = s.fs.Rename(temporary, pieceFile(name))
+	}
+	if err == nil {
+		var found Revision
+		if found, _, err = s.read(pieceFile(name)); found != revision {
+			err = fmt.Errorf("%w: %s is not there after it was saved", ErrRefused, name)
+		}
 	}
 	if err != nil {
 		_ = s.fs.Remove(temporary) // if it stays, the next start mends it

@@ -59,7 +59,7 @@ func TestStoreTwoTabs(t *testing.T) {
 	a, b := d.store(t, "a"), d.store(t, "b")
 	start := mustSave(t, a, "walls", "start", "")
 	mustSave(t, b, "walls", "from b", start)
-	if _, err := a.Save("walls", []byte("from a"), start); !errors.Is(err, ErrChanged) {
+	if _, err := a.Save("walls", []byte("from a"), start, 1); !errors.Is(err, ErrChanged) {
 		t.Errorf("Save over another's: %v, want ErrChanged", err)
 	}
 	seen := wantData(t, a, "walls", "from b")
@@ -67,7 +67,7 @@ func TestStoreTwoTabs(t *testing.T) {
 	wantData(t, b, "walls", "from a")
 
 	// Both came to the same: nothing is lost, so nobody need be asked.
-	if _, err := b.Save("walls", []byte("from a"), start); err != nil {
+	if _, err := b.Save("walls", []byte("from a"), start, 1); err != nil {
 		t.Errorf("Save of what is there already: %v", err)
 	}
 }
@@ -80,6 +80,7 @@ func TestStoreFaults(t *testing.T) {
 		"write":       func(op, _ string) error { return broken(op == "write") },
 		"torn write":  func(op, _ string) error { return broken(op == "write", errTorn) },
 		"rename":      func(op, _ string) error { return broken(op == "rename") },
+		"silent":      func(op, _ string) error { return broken(op == "rename", errSilent) },
 		"all from it": func(op, _ string) error { return broken(op == "rename" || op == "remove") },
 		"panic": func(op, _ string) error {
 			if op == "rename" {
@@ -94,7 +95,7 @@ func TestStoreFaults(t *testing.T) {
 			s := d.store(t, "a")
 			first := mustSave(t, s, "walls", "old", "")
 			d.fail = fail
-			if _, err := s.Save("walls", []byte("new"), first); !errors.Is(err, ErrRefused) {
+			if _, err := s.Save("walls", []byte("new"), first, 1); !errors.Is(err, ErrRefused) {
 				t.Errorf("Save with a fault: %v, want ErrRefused", err)
 			}
 			wantData(t, s, "walls", "old")
@@ -142,10 +143,10 @@ func TestStoreMends(t *testing.T) {
 		left []byte // in the temporary file
 		want string
 	}{
-		{"whole and newer", seal("2-a", []byte("new")), "new"},
-		{"torn", seal("2-a", []byte("new"))[:60], "old"},
+		{"whole and newer", seal("2-a-2", []byte("new")), "new"},
+		{"torn", seal("2-a-2", []byte("new"))[:60], "old"},
 		{"empty", nil, "old"},
-		{"older", seal("1-z", []byte("stale")), "old"},
+		{"older", seal("1-z-1", []byte("stale")), "old"},
 		{"strange", []byte("something else"), "old"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
@@ -163,7 +164,7 @@ func TestStoreMends(t *testing.T) {
 // The very first save, killed before the rename, is found too.
 func TestStoreMendsFirstSave(t *testing.T) {
 	d := newDevice(t)
-	writeFile(t, d, pieceFile("walls")+".a"+temporaryEnd, seal("1-a", []byte("first")))
+	writeFile(t, d, pieceFile("walls")+".a"+temporaryEnd, seal("1-a-1", []byte("first")))
 	wantData(t, d.store(t, "b"), "walls", "first")
 }
 
@@ -171,8 +172,8 @@ func TestStoreMendsFirstSave(t *testing.T) {
 func TestStoreDamaged(t *testing.T) {
 	d := newDevice(t)
 	s := d.store(t, "a")
-	whole := seal("7-a", []byte("data"))
-	for _, file := range [][]byte{nil, []byte("x"), whole[:len(whole)-1], bytes.Replace(whole, []byte("data"), []byte("dada"), 1), []byte("kept 1 0-a x\n")} {
+	whole := seal("7-a-7", []byte("data"))
+	for _, file := range [][]byte{nil, []byte("x"), whole[:len(whole)-1], bytes.Replace(whole, []byte("data"), []byte("dada"), 1), []byte("kept 1 0-a-1 x\n")} {
 		writeFile(t, d, pieceFile("walls"), file)
 		if _, _, err := s.Load("walls"); !errors.Is(err, ErrDamaged) {
 			t.Errorf("Load of %q: %v, want ErrDamaged", file, err)
@@ -190,13 +191,13 @@ func writeFile(t *testing.T, fs FS, name string, data []byte) {
 }
 
 func FuzzUnseal(f *testing.F) {
-	f.Add([]byte("kept 1 3-a 00\nx"))
-	f.Add(seal("3-a", []byte("x")))
+	f.Add([]byte("kept 1 3-a-3 00\nx"))
+	f.Add(seal("3-a-3", []byte("x")))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		if _, held, ok := unseal(data); ok && !bytes.HasSuffix(data, held) {
 			t.Errorf("unseal(%q) made up %q", data, held)
 		}
-		if revision, held, ok := unseal(seal("4-b", data)); !ok || revision != "4-b" || !bytes.Equal(held, data) {
+		if revision, held, ok := unseal(seal("4-b-4", data)); !ok || revision != "4-b-4" || !bytes.Equal(held, data) {
 			t.Errorf("sealed %q came back as %q, %q, %v", data, held, revision, ok)
 		}
 	})

@@ -48,7 +48,7 @@ type localStorage struct{}
 
 func (localStorage) do(use func(storage js.Value)) {
 	defer func() { _ = recover() }()
-	if storage := js.Global().Get("localStorage"); storage.Truthy() {
+	if storage := global("localStorage"); storage.Truthy() {
 		use(storage)
 	}
 }

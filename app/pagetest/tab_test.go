@@ -73,7 +73,9 @@ func prepare(t *testing.T, ctx context.Context, s screen) *tab {
 			t.Error(problem)
 		}
 		p.mu.Unlock()
-		_ = chromedp.Cancel(ctx) // the tab goes with the browser at the latest
+		if ctx.Err() == nil {
+			_ = chromedp.Cancel(ctx) // the tab goes with the browser at the latest
+		}
 	})
 	if err := chromedp.Listen(ctx, p.watch); err != nil {
 		t.Fatal(err)

@@ -31,13 +31,11 @@ func TestUpdate(t *testing.T) {
 	p.open(h.url("?from=link"))
 	p.offlineReady()
 	p.reload()
-	p.setHeight("13")
+	p.setHeight("13 ft 0 in")
 	h.serve(second)
 	p.update()
 
-	if got := p.height(); got != "13" {
-		t.Errorf("after the update has come, the height is %q: what was typed is gone", got)
-	}
+	p.wantHeight("13 ft 0 in")
 	if got, want := p.version(), versionIn(t, first); got != want {
 		t.Errorf("before the reload the page is of version %s, want the old %s", got, want)
 	}
@@ -58,6 +56,7 @@ func TestUpdate(t *testing.T) {
 	if got, want := p.version(), versionIn(t, second); got != want {
 		t.Errorf("after the reload the page is of version %s, want the new %s", got, want)
 	}
+	p.wantHeight("13 ft 0 in")
 	p.sameSite(second)
 	h.stop()
 	p.reload()
@@ -136,7 +135,7 @@ func TestUpdateInTwoTabs(t *testing.T) {
 	p.reload()
 	q := p.another(phone)
 	q.open(h.url(""))
-	q.setHeight("17")
+	q.setHeight("17 ft 0 in")
 	h.serve(second)
 	p.update()
 	p.reload()
@@ -146,9 +145,7 @@ func TestUpdateInTwoTabs(t *testing.T) {
 	if got, want := q.version(), versionIn(t, first); got != want {
 		t.Errorf("the other tab was changed to version %s", got)
 	}
-	if got := q.height(); got != "17" {
-		t.Errorf("in the other tab the height is %q: what was typed is gone", got)
-	}
+	q.wantHeight("17 ft 0 in")
 	q.reload()
 	if got, want := q.version(), versionIn(t, second); got != want {
 		t.Errorf("after a reload the other tab has version %s, want %s", got, want)

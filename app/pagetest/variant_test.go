@@ -18,17 +18,14 @@ import (
 func markOf(name string) string { return "variant-" + name }
 
 // variants are the folders of the versions built so far, below scratch.
-var (
-	scratch  string
-	variants = map[string]string{}
-)
+var variants = map[string]string{}
 
 // variant returns the folder of another version of the site, in which the
 // document, the style, the starting script and the program differ.
 func variant(t *testing.T, name string) string {
 	t.Helper()
 	if variants[name] == "" {
-		variants[name] = buildVariant(t, name, filepath.Join(scratch, name))
+		variants[name] = buildVariant(t, name, filepath.Join(scratch, "variant-"+name))
 	}
 	return variants[name]
 }
