@@ -137,6 +137,15 @@ func TestStates(t *testing.T) {
 		{"buckles", "Pu 42,000 over 0.75 Pc = 13,370 lb/ft", basement(20*ft, 5*ft, 30*pcf), func(w *calc.Input) {
 			w.Thickness, w.Axial = 5.5*in, calc.Axial{Dead: 15000 * plf, Live: 15000 * plf}
 		}, "slenderness", "", calc.Fails, true},
+		{"buckles without any fill", "Pu 42,000 over 0.75 Pc = 13,370 lb/ft", basement(20*ft, 0, 30*pcf), func(w *calc.Input) {
+			w.Thickness, w.Axial = 5.5*in, calc.Axial{Dead: 15000 * plf, Live: 15000 * plf}
+		}, "slenderness", "", calc.Fails, true},
+		{"dowels too far from the bars", "25.5.1.3: 8.9 in over min(35.6/5; 6)", basement(16*ft, 15*ft, 60*pcf), func(w *calc.Input) {
+			w.Thickness, w.Vertical, w.Footing = 20*in, barsAt(5, 10*in, 0), strip
+			w.Dowels = calc.Dowels{Fixed: true, Size: 5, Spacing: 10 * in, Up: 48 * in, Position: calc.Centre}
+		}, "lap-gap", "", calc.Fails, true},
+		{"too little cover on the soil side", "20.5.1.3.1: 1.5 in", freeWall(), func(w *calc.Input) { w.Material.CoverA = 0.5 * in },
+			"cover", "", calc.Fails, true},
 		{"resultant outside the base", "overturned", freeWall(), func(w *calc.Input) { w.Footing.Width, w.Footing.Toe = 12*in, 2*in },
 			"bearing", "", calc.Fails, true},
 	} {
@@ -145,6 +154,28 @@ func TestStates(t *testing.T) {
 		if state, decides := stateOf(t, r, test.id, test.stage); state != test.state || decides != test.decides {
 			t.Errorf("%s (%s): %s is %v, decides %v; want %v, %v", test.name, test.rule, test.id, state, decides, test.state, test.decides)
 		}
+	}
+}
+
+// TestOneSideAtOnce: with soil on both sides and a free top the worst order of
+// filling is one side at once. By hand, 6 ft by 8 in, 45 pcf, footing 24 by 10
+// in, friction 0.40: at 32 in 0.40·1063.3/(45·3.5²/2) = 1.543, at 33 in 1.487.
+func TestOneSideAtOnce(t *testing.T) {
+	w := bothWall()
+	w.TopHeld, w.Height, w.GradeA, w.GradeB = false, 6*ft, 5*ft, 5*ft
+	r := design(t, w)
+	if r.Today.Permission != calc.FillOnlyTo || r.Today.Level < 32*in || r.Today.Level > 32*in || len(r.Today.Because) == 0 {
+		t.Errorf("may fill one side to %v in (%v), want 32 in", r.Today.Level, r.Today.Permission)
+	}
+}
+
+// TestFixedFootBesideHighSlab: a foot is clamped at the footing, not at a slab
+// well above it.
+func TestFixedFootBesideHighSlab(t *testing.T) {
+	w := held()
+	w.Foot.Fixed, w.Foot.SlabBase = true, 24*in
+	if _, err := calc.Design(w); err == nil {
+		t.Error("clamped at a slab 24 in above the footing")
 	}
 }
 
