@@ -9,6 +9,7 @@ import (
 	"image/color"
 	"image/png"
 	"math"
+	"slices"
 	"strings"
 )
 
@@ -21,9 +22,10 @@ const iconSide = 64
 
 // mark is one filled polygon, or one polyline where width is not zero.
 type mark struct {
-	points []point
-	width  float64
-	colour color.RGBA
+	points    []point
+	width     float64
+	colour    color.RGBA
+	low, high point // of the box around it
 }
 
 type point struct{ x, y float64 }
@@ -41,21 +43,30 @@ var (
 func iconMarks() []mark {
 	curve := bendingCurve()
 	marks := []mark{
-		{box(0, 0, iconSide, iconSide), 0, paper},
-		{box(9, 20, 27, 54), 0, earth},
-		{append(curve, point{36, 48}, point{36, 14}), 0, band},
+		newMark(box(0, 0, iconSide, iconSide), 0, paper),
+		newMark(box(9, 20, 27, 54), 0, earth),
+		newMark(append(slices.Clone(curve), point{36, 48}, point{36, 14}), 0, band),
 	}
 	for _, y := range []float64{28, 36, 44} {
-		marks = append(marks, mark{[]point{{25 - (y-20)*0.55, y}, {25, y}}, 2, push})
+		marks = append(marks, newMark([]point{{25 - (y-20)*0.55, y}, {25, y}}, 2, push))
 	}
 	return append(marks,
-		mark{box(26, 12, 38, 50), 0, ink},
-		mark{box(28, 14, 36, 50), 0, concrete},
-		mark{box(20, 48, 44, 56), 0, ink},
-		mark{box(22, 50, 42, 54), 0, concrete},
-		mark{[]point{{33.5, 17}, {33.5, 51}}, 1.8, steel},
-		mark{curve, 2.4, ink},
+		newMark(box(26, 12, 38, 50), 0, ink),
+		newMark(box(28, 14, 36, 50), 0, concrete),
+		newMark(box(20, 48, 44, 56), 0, ink),
+		newMark(box(22, 50, 42, 54), 0, concrete),
+		newMark([]point{{33.5, 17}, {33.5, 51}}, 1.8, steel),
+		newMark(curve, 2.4, ink),
 	)
+}
+
+func newMark(points []point, width float64, colour color.RGBA) mark {
+	m := mark{points: points, width: width, colour: colour, low: points[0], high: points[0]}
+	for _, p := range points {
+		m.low = point{min(m.low.x, p.x-width/2), min(m.low.y, p.y-width/2)}
+		m.high = point{max(m.high.x, p.x+width/2), max(m.high.y, p.y+width/2)}
+	}
+	return m
 }
 
 // bendingCurve is the moment of a simply supported strip under a triangular
@@ -103,13 +114,20 @@ func iconPNG(size int) ([]byte, error) {
 	scale := iconSide / float64(size*samples)
 	for py := range size {
 		for px := range size {
-			var r, g, b int
-			for s := range samples * samples {
-				at := point{(float64(px*samples+s%samples) + 0.5) * scale, (float64(py*samples+s/samples) + 0.5) * scale}
-				c := colourAt(marks, at)
-				r, g, b = r+int(c.R), g+int(c.G), b+int(c.B)
+			sample := func(i int) color.RGBA {
+				return colourAt(marks, point{(float64(px*samples+i%samples) + 0.5) * scale, (float64(py*samples+i/samples) + 0.5) * scale})
 			}
 			const n = samples * samples
+			// No mark is so small that it could lie between the corners.
+			if c := sample(0); c == sample(samples-1) && c == sample(n-samples) && c == sample(n-1) {
+				picture.SetRGBA(px, py, c)
+				continue
+			}
+			var r, g, b int
+			for i := range n {
+				c := sample(i)
+				r, g, b = r+int(c.R), g+int(c.G), b+int(c.B)
+			}
 			picture.SetRGBA(px, py, color.RGBA{uint8(r / n), uint8(g / n), uint8(b / n), 0xff})
 		}
 	}
@@ -129,6 +147,9 @@ func colourAt(marks []mark, at point) color.RGBA {
 }
 
 func (m mark) covers(at point) bool {
+	if m.far(at) {
+		return false
+	}
 	inside := false
 	for i, p := range m.points {
 		if m.width > 0 {
@@ -143,6 +164,11 @@ func (m mark) covers(at point) bool {
 		}
 	}
 	return inside
+}
+
+// far tells whether a point lies outside of the box around the mark.
+func (m mark) far(at point) bool {
+	return at.x < m.low.x || at.y < m.low.y || at.x > m.high.x || at.y > m.high.y
 }
 
 // distance from a point to the segment from p to q.
