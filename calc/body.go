@@ -204,7 +204,7 @@ func (w *wall) checkStability(st Stage, g ground) (body, bearing stability.Resul
 // checkSliding asks for sliding at 1.5. A slab in front, cast tight, takes
 // what friction lacks, 1.5 Ph − μN; it must exist before the fill.
 func (w *wall) checkSliding(st Stage, r stability.Result, k *stability.Workings) {
-	if w.Foot.Held != SlabTight || st == BeforeSlab || r.SlidingFactor >= w.ibc.StabilityFactor {
+	if w.Foot.Held != SlabTight || w.footLevel() > 0 || st == BeforeSlab || r.SlidingFactor >= w.ibc.StabilityFactor {
 		w.askFactor("sliding", st, r.SlidingFactor, "1807.2.3", steps(k.Sliding))
 		return
 	}

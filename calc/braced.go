@@ -22,6 +22,7 @@ func (w *wall) answerBraced() {
 	w.checkHorizontals()
 	w.checkDeflection(s)
 	w.checkStripBase(s)
+	w.assume("floor-whole-length")
 	if w.Floor == FloorUnset && w.Soil.Basis != SoilFluid {
 		w.assume("floor-rigid")
 	}

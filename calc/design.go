@@ -56,6 +56,7 @@ func answer(in Input, spread bool, as *built) Result {
 	w.listBars()
 	w.band()
 	w.askSeismic()
+	w.complete()
 	if as == nil {
 		w.unbraced()
 		w.today()
@@ -99,9 +100,11 @@ func (w *wall) askSwelling() {
 }
 
 // askSeismic leaves the seismic increment of the earth pressure open: IBC 2021
-// 1807.2.2 asks for it in category D and above from 6 ft of backfill.
+// 1807.2.2 (and 1803.5.12 for foundation walls, from memory) asks for it in
+// category D and above from 6 ft of backfill.
 func (w *wall) askSeismic() {
-	if w.highSeismic() && w.GradeA > 6*units.Foot && w.Condition != BracedTop {
+	tables := w.r.Governs == Residential && w.r.Table.Inside // they have limits of their own
+	if w.highSeismic() && w.GradeA > 6*units.Foot && !tables {
 		w.leaveOpen("seismic-earth", Finished, units.Quantity{}, "1807.2.2", note("needs-seismic-earth"), by(w.ibc.Name))
 		w.engineer("seismic-earth")
 	}

@@ -87,7 +87,7 @@ func (w *wall) setDowels() {
 	}
 	w.developDowels()
 	if !d.fixed && d.face == Centre && !w.vert.none() && w.vert.face == FaceB {
-		gap := w.depth(w.vert, FaceB) - w.Thickness/2 - w.vert.bar.Diameter/2 - d.bar.Diameter/2
+		gap := w.depth(w.vert, FaceB) - w.Thickness/2
 		if gap > rebar.NoncontactGapLimit(d.lap) {
 			d.face = FaceB
 			w.developDowels()

@@ -24,6 +24,11 @@ func (w *wall) answerFree(g ground, st Stage) {
 	w.checkHorizontals()
 	w.checkDeflection(s)
 	w.checkBase(s, st, g)
+	w.assume("no-returns")
+	w.assume("permit-height")
+	if w.Footing.Passive && w.Footing.Given {
+		w.assume("passive-rate", units.Of(passiveRate, units.Weight))
+	}
 	if w.GradeB > 0 && w.Condition == FreeTop {
 		w.assume("low-side-left-out", units.Of(w.GradeB, units.Level))
 	}
@@ -70,6 +75,12 @@ func (w *wall) checkBase(s *StageResult, st Stage, g ground) {
 	}
 	r, q := w.checkStability(st, g)
 	s.Stability = stabilityOf(r, q)
+	if g.dead > 0 {
+		// It is filled before the house stands on it.
+		bare := g
+		bare.dead = 0
+		w.checkStability(Filling, bare)
+	}
 	if w.Condition != TiedToSlab {
 		w.designHeel(st, g)
 	}

@@ -44,15 +44,15 @@ func (w *wall) checkDowels(decides bool) {
 	w.ask("dowel-steel", Finished, units.Of(units.AreaPerLength(need), units.SteelArea), units.Of(d.area(), units.SteelArea), "16.3.4.2", decidesIf(decides))
 }
 
-// checkLapGap asks for the gap between dowels and verticals that are lapped
-// without touching, 25.5.1.3, where the person gave the place of one of them.
+// checkLapGap asks for the distance, centre to centre, of dowels and verticals
+// that are lapped without touching, 25.5.1.3, where the person gave the place of one of them.
 func (w *wall) checkLapGap(decides bool) {
 	d, v := w.dowel, w.vert
 	if v.none() || (!d.fixed && !v.fixed) {
 		return
 	}
-	gap := absLength(w.depth(v, FaceB)-w.depth(d.barSet, FaceB)) - v.bar.Diameter/2 - d.bar.Diameter/2
-	w.ask("lap-gap", Finished, units.Of(max(0, gap), units.Size), units.Of(rebar.NoncontactGapLimit(d.lap), units.Size), "25.5.1.3", decidesIf(decides))
+	gap := absLength(w.depth(v, FaceB) - w.depth(d.barSet, FaceB))
+	w.ask("lap-gap", Finished, units.Of(gap, units.Size), units.Of(rebar.NoncontactGapLimit(d.lap), units.Size), "25.5.1.3", decidesIf(decides))
 }
 
 // listBars lists every set of bars that is to be placed.

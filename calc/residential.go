@@ -1,6 +1,9 @@
 package calc
 
 import (
+	"math"
+
+	"standingbeam/calc/codes"
 	"standingbeam/calc/prescriptive"
 	"standingbeam/calc/rebar"
 	"standingbeam/calc/soil"
@@ -50,6 +53,12 @@ func (w *wall) tableAnswer() {
 		cell.None, cell.Bar, cell.Spacing = true, rebar.Bar{}, 0
 		w.assume("table-note-"+other.Note, units.Of(w.Material.Fc, units.Strength))
 	}
+	if cell.Found && cell.None && w.highSeismic() {
+		irc := codes.IRC2021()
+		cell.None, cell.Spacing = false, irc.PlainSeismicSpacing
+		cell.Bar, _ = rebar.ByNumber(irc.PlainSeismicBar)
+		w.assume("table-seismic-bars")
+	}
 	w.cell = cell
 	if cell.Found && cell.Design {
 		add("table-design-required")
@@ -74,6 +83,9 @@ func (w *wall) tableAnswer() {
 func (w *wall) tableConditions(add func(string, ...units.Quantity), listed bool) {
 	if w.Condition != BracedTop {
 		add("table-not-this-condition")
+	}
+	if w.Brace < w.Height-units.Foot || w.GradeA > w.Brace {
+		add("table-brace-below-top", units.Of(w.Brace, units.Level))
 	}
 	if !listed {
 		add("table-soil-not-listed")
@@ -125,6 +137,7 @@ func (w *wall) chooseRulebook() {
 	}
 	w.takeTableBars()
 	w.checkTable(true)
+	w.checkTableHorizontals(true)
 }
 
 func (w *wall) engineeredBar() Bar {
@@ -197,6 +210,21 @@ func (w *wall) checkTable(decides bool) {
 		w.ask("bar-spacing", Finished, units.Of(w.vert.spacing, units.Size), units.Of(widestTable, units.Size), "R404.1.3.3.7.6",
 			by(edition), decidesIf(decides), of(VerticalBar))
 	}
+}
+
+// checkTableHorizontals asks whether horizontals fixed by the person are at
+// least the counted No. 4 of table (1).
+func (w *wall) checkTableHorizontals(decides bool) {
+	if !w.Horizontal.Fixed {
+		return
+	}
+	want, _ := prescriptive.Horizontals(w.Height)
+	have := math.Floor(float64(w.Height/w.Horizontal.Spacing) + 1e-9)
+	if w.Horizontal.Size < prescriptive.HorizontalBar() {
+		have = 0
+	}
+	w.ask("table-horizontals", Finished, units.Quantity{Base: float64(want)}, units.Quantity{Base: have}, "Table R404.1.2(1)",
+		by(w.r.Editions[Residential]), decidesIf(decides), of(HorizontalBar))
 }
 
 // widestTable is the widest spacing of the residential tables, IRC 2021

@@ -39,7 +39,6 @@ func (w *wall) answerTied() {
 	w.checkDeflection(s)
 	w.checkTiedBase(s, before == nil)
 	if before == nil {
-		w.without("overturning", BeforeSlab, "1807.2.3", note("rakers-hold"))
 		w.warn("rakers-need-design")
 		return
 	}

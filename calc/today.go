@@ -123,8 +123,8 @@ func (w *wall) standToday(t *TodayAnswer) {
 	}
 	t.Level, t.Governs = level, governs
 	switch {
-	case level >= w.GradeA && w.freeStem() && len(t.Because) > 0:
-		t.Permission, t.Level = FillOnlyTo, w.GradeA-1
+	case level >= w.GradeA && verdict(w.r.Checks) == Fails && w.heldToday():
+		t.Permission, t.Level = DoNotFill, 0
 	case level >= w.GradeA:
 		t.Permission = MayFill
 	case level >= leastFill:

@@ -40,7 +40,7 @@ func (w *wall) standingAt(fc units.Stress) *standing {
 	sec.Fc = fc
 	s := &standing{fc: fc, joint: w.jointMoment(FaceA, fc, nil), jointShear: w.jointShear(fc, nil),
 		above: sec.DesignMoment(nil), section: sec.DesignShear(nil),
-		slabIn: w.Foot.Held != GroundOnly && w.Today.Slab && w.slabHolds()}
+		slabIn: w.Foot.Held != GroundOnly && w.footLevel() == 0 && w.Today.Slab && w.slabHolds()}
 	if set := w.bestSet(FaceA); !set.none() {
 		steel := w.section(set, FaceA)
 		steel.Fc = fc

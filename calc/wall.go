@@ -87,6 +87,9 @@ func (w *wall) fill() {
 		w.Foot.SlabThickness = 4 * units.Inch
 		w.assume("slab-thickness-assumed", units.Of(w.Foot.SlabThickness, units.Size))
 	}
+	if !w.Water.Standing && w.GradeA > 0 {
+		w.assume("drained")
+	}
 	w.fillFooting()
 	w.fillTie()
 	if w.Seismic == "" {
@@ -196,7 +199,7 @@ func stateWord(st soil.State) string {
 // active where the wall reaches no more than 8 ft below grade under a flexible
 // floor (IBC 2021 1610.1, exception). A slab is never flexible.
 func (w *wall) heldState() soil.State {
-	if w.Floor == FloorFlexible && w.Condition != TiedToSlab && w.GradeA <= 8*units.Foot {
+	if w.Floor == FloorFlexible && w.Soil.Basis != SoilUnknown && w.Condition != TiedToSlab && w.GradeA <= 8*units.Foot {
 		return soil.Active
 	}
 	return soil.AtRest
