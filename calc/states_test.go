@@ -146,6 +146,21 @@ func TestStates(t *testing.T) {
 		}, "lap-gap", "", calc.Fails, true},
 		{"too little cover on the soil side", "20.5.1.3.1: 1.5 in", freeWall(), func(w *calc.Input) { w.Material.CoverA = 0.5 * in },
 			"cover", "", calc.Fails, true},
+		{"free wall that leans on the house's weight", "filled before the house stands: 0.30·2880/735 = 1.18", freeWall(), func(w *calc.Input) {
+			w.Footing.Friction, w.Axial.Dead = 0.30, 2000*plf
+		}, "sliding", calc.Filling, calc.Fails, true},
+		{"slab well above the footing, free", "does not stop the footing", freeWall(), func(w *calc.Input) {
+			w.Footing.Friction = 0.30
+			w.Foot = calc.Foot{Held: calc.SlabTight, SlabThickness: 4 * in, SlabBase: 24 * in}
+		}, "sliding", "", calc.Fails, true},
+		{"seismic earth pressure, held", "IBC 2021 1803.5.12, 1807.2.2", held(), func(w *calc.Input) { w.Seismic, w.GradeA = "D2", 7*ft },
+			"seismic-earth", "", calc.Open, true},
+		{"horizontals too far apart for the table", "two No. 4 up to 8 ft", held(), func(w *calc.Input) {
+			w.Rulebook, w.Horizontal = calc.Residential, calc.Bars{Fixed: true, Size: 4, Spacing: 60 * in}
+		}, "table-horizontals", "", calc.Fails, true},
+		{"horizontals of the table", "two No. 4 up to 8 ft", held(), func(w *calc.Input) {
+			w.Rulebook, w.Horizontal = calc.Residential, calc.Bars{Fixed: true, Size: 4, Spacing: 48 * in}
+		}, "table-horizontals", "", calc.Holds, true},
 		{"resultant outside the base", "overturned", freeWall(), func(w *calc.Input) { w.Footing.Width, w.Footing.Toe = 12*in, 2*in },
 			"bearing", "", calc.Fails, true},
 	} {
@@ -179,6 +194,41 @@ func TestFixedFootBesideHighSlab(t *testing.T) {
 	}
 }
 
+// TestSlabAboveTheFooting: a slab well above the footing does not stop the
+// footing from sliding: a fill below it stands no higher with the slab than
+// without.
+func TestSlabAboveTheFooting(t *testing.T) {
+	w := held()
+	w.GradeA, w.Foot.SlabBase, w.Footing.Friction, w.Today.Floor = 90*in, 40*in, 0.30, false
+	with := design(t, w).UnbracedFill
+	w.Today.Slab = false
+	if without := design(t, w).UnbracedFill; with > without {
+		t.Errorf("fill to %v in with the slab, %v without", with, without)
+	}
+}
+
+// TestSeismicTable: in D0 to D2 the residential tables ask for No. 4 at 48 in
+// where they print no verticals (IRC 2021 R404.1.4.2).
+func TestSeismicTable(t *testing.T) {
+	w := held()
+	w.Rulebook, w.Seismic, w.GradeA = calc.RulebookUnset, "D1", 4*ft
+	r := design(t, w)
+	v := bars(r, calc.VerticalBar)
+	if r.Governs != calc.Residential || r.Plain || len(v) != 1 || v[0].Size != 4 || v[0].Spacing > 48*in || v[0].Spacing < 48*in {
+		t.Errorf("governs %v, plain %v, verticals %+v, want No. 4 at 48 in", r.Governs, r.Plain, v)
+	}
+}
+
+// TestUnknownSoilUnderAFlexibleFloor: what nobody knows is taken at rest, the
+// worst class.
+func TestUnknownSoilUnderAFlexibleFloor(t *testing.T) {
+	w := held()
+	w.Soil, w.Floor = calc.Soil{Swells: calc.No}, calc.FloorFlexible
+	if got := read(t, design(t, w), "pressure at foot") / float64(psf); got < 600-1e-6 {
+		t.Errorf("%v psf at the foot, want 6·100", got)
+	}
+}
+
 // TestFreeWallIsNeverPlain: plain walls must be braced (ACI 318-19 14.2.2.2).
 func TestFreeWallIsNeverPlain(t *testing.T) {
 	for _, thickness := range []units.Length{8, 12, 24} {
@@ -202,6 +252,7 @@ func TestOutsideTheTable(t *testing.T) {
 		{"table-surcharge", func(w *calc.Input) { w.Surcharge.Live = 40 * psf }},
 		{"table-not-this-condition", func(w *calc.Input) { w.Condition = calc.FreeTop }},
 		{"table-foot-not-held", func(w *calc.Input) { w.Foot.Held = calc.GroundOnly }},
+		{"table-brace-below-top", func(w *calc.Input) { w.Brace = 5 * ft }},
 		{"table-height-over-table", func(w *calc.Input) { w.Height = 10*ft + 1 }},
 		{"table-fluid-over-table", func(w *calc.Input) { w.Soil.Fluid = 61 * pcf }},
 		{"table-soil-not-listed", func(w *calc.Input) {
