@@ -190,7 +190,7 @@ func (w *wall) scan(s *standing, b, most units.Length, holds func(*standing, uni
 		return most, ""
 	}
 	for fails-safe > 1 {
-		mid := safe + units.Length(math.Floor(float64(fails-safe)/2))
+		mid := safe + units.Length(max(1, math.Floor(float64(fails-safe)/2)))
 		if g, ok := holds(s, mid, b); ok {
 			safe = mid
 		} else {
