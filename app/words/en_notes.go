@@ -35,6 +35,7 @@ var enNotes = table{
 	"note.permit-height":           "A permit is asked from a height that places measure in three ways (from the footing's bottom, from the lower ground, or by the fill): ask the building department which.",
 	"note.passive-rate":            "Ground before the footing is counted with {0} of depth, the least class of IBC Table 1806.2.",
 	"note.no-projection":           "The footing has no part that stands out on that side, or the wall turns over first.",
+	"note.nothing-bends":           "Nothing asks it of this wall.",
 	"note.needs-footing":           "Say what footing the wall stands on.",
 	"note.needs-geotechnical":      "A geotechnical engineer must say what this ground does.",
 	"note.needs-opposite-reaction": "Say what the opposite wall can pull back with: it must be {0+}.",
