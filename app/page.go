@@ -26,10 +26,12 @@ type page struct {
 	open   map[string]bool // what is unfolded
 	check  string          // key of the check whose working is open
 	size   place           // of the picture, CSS pixels
+	tall   tall            // of the headline
 	drag   *drag
 	hold   *hold
 
 	told        told
+	tellings    int
 	announced   string // read aloud
 	changes     int    // counts changes, so that a pause can be noticed
 	keeper      keeper

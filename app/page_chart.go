@@ -16,23 +16,56 @@ func (p *page) renderChart(c *view.Chart) app.UI {
 	if c == nil {
 		return section.Attr("hidden", "true").Body(title)
 	}
-	rows := make([]app.UI, 0, len(c.Rows))
+	rows := make([][]string, 0, len(c.Rows))
 	for _, r := range c.Rows {
-		rows = append(rows, app.Tr().Body(
-			app.Th().Scope("row").Text(r.Low), app.Td().Text(r.High), app.Td().Text(r.Why),
-		))
+		rows = append(rows, []string{r.Low, r.High, r.Why})
 	}
 	return section.Body(
 		title,
 		app.P().Class("part-text").Text(c.Note),
 		app.Div().Class("part-text").Body(app.Raw(chartSVG(c.Rows))),
-		app.Div().Class("part-text").Body(app.Table().Class("values").Body(
-			app.THead().Body(app.Tr().Body(
-				app.Th().Scope("col").Text(c.Low), app.Th().Scope("col").Text(c.High), app.Th().Scope("col").Text(c.Governs),
-			)),
-			app.TBody().Body(rows...),
-		)),
+		app.Div().Class("part-text").Body(renderTable([]string{c.Low, c.High, c.Governs}, rows)),
 	)
+}
+
+// renderSpread is what each class that the soil may be asks for.
+func (p *page) renderSpread(spread []view.Spread) app.UI {
+	section := app.Section().ID("spread").Class("part").Aria("labelledby", "spread-title")
+	title := app.H2().ID("spread-title").Text(p.word("page.spread"))
+	if len(spread) == 0 {
+		return section.Attr("hidden", "true").Body(title)
+	}
+	rows := make([][]string, 0, len(spread))
+	for _, s := range spread {
+		rows = append(rows, []string{s.Soil, s.Engineered, s.Table})
+	}
+	head := []string{p.word("page.spread.soil"), p.word("page.spread.engineered"), p.word("page.spread.table")}
+	return section.Body(
+		title,
+		app.P().Class("part-text").Text(p.word("page.spread.note")),
+		app.Div().Class("part-text").Body(renderTable(head, rows)),
+	)
+}
+
+// renderTable is a table whose first column names the rows.
+func renderTable(head []string, rows [][]string) app.HTMLTable {
+	top := make([]app.UI, 0, len(head))
+	for _, h := range head {
+		top = append(top, app.Th().Scope("col").Text(h))
+	}
+	body := make([]app.UI, 0, len(rows))
+	for _, row := range rows {
+		cells := make([]app.UI, 0, len(row))
+		for i, c := range row {
+			if i == 0 {
+				cells = append(cells, app.Th().Scope("row").Text(c))
+			} else {
+				cells = append(cells, app.Td().Text(c))
+			}
+		}
+		body = append(body, app.Tr().Body(cells...))
+	}
+	return app.Table().Class("values").Body(app.THead().Body(app.Tr().Body(top...)), app.TBody().Body(body...))
 }
 
 // Sizes of the chart in its own units.

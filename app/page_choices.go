@@ -45,7 +45,7 @@ func (p *page) renderGroup(g view.Group) app.UI {
 	if g.Faulty {
 		class = "group-faulty"
 	}
-	return &fold{Page: p, ID: g.ID, Title: g.Title, Summary: g.Summary, Class: class, Open: p.open[g.ID], Body: func() []app.UI {
+	return &fold{Page: p, ID: g.ID, Title: g.Title, Summary: g.Summary, Class: class, Open: p.open[g.ID] || g.Faulty, Body: func() []app.UI {
 		rows := make([]app.UI, 0, len(g.Fields))
 		for _, f := range g.Fields {
 			rows = append(rows, p.row(f))
@@ -101,7 +101,11 @@ func (r *row) renderControl(id string) app.UI {
 		entry = r.renderInput(id)
 	}
 	if f.Down == "" {
-		return app.Div().Class("row-control", "alone").Body(entry)
+		kind := "typed"
+		if f.Choices != nil {
+			kind = "chosen"
+		}
+		return app.Div().Class("row-control", "alone", kind).Body(entry)
 	}
 	less, more := "−", "+"
 	if f.Choices != nil {
@@ -127,7 +131,7 @@ func (r *row) renderInput(id string) app.UI {
 		Attr("autocomplete", "off").Attr("autocapitalize", "off").Attr("spellcheck", "false").
 		Attr("enterkeyhint", "done").Attr("placeholder", f.Hint).Value(f.Shown).
 		OnInput(p.onInput).OnFocus(p.onFocus).OnBlur(p.onBlur).OnKeyDown(p.onFieldKey)
-	if f.Path != "name" {
+	if f.Number {
 		input.Attr("inputmode", "decimal")
 	}
 	return r.describe(input)

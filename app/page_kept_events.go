@@ -3,6 +3,7 @@ package main
 import (
 	"slices"
 	"strconv"
+	"time"
 
 	"standingbeam/app/view"
 	"standingbeam/app/wallfile"
@@ -16,7 +17,7 @@ func (p *page) wallAt(ctx app.Context) (int, bool) {
 	return i, err == nil && i >= 0 && i < len(p.walls)
 }
 
-// show brings a wall to the screen.
+// goTo brings a wall to the screen.
 func (p *page) goTo(ctx app.Context, i int) {
 	p.here, p.check, p.focus, p.drag = i, "", "", nil
 	p.changed(ctx)
@@ -27,6 +28,14 @@ func (p *page) onOpen(ctx app.Context, e app.Event) {
 	if i, ok := p.wallAt(ctx); ok {
 		p.open["walls"] = false
 		p.goTo(ctx, i)
+		ctx.Defer(func(app.Context) { focusOn("walls") })
+	}
+}
+
+// focusOn gives the focus to an element, where the one that had it goes.
+func focusOn(id string) {
+	if element := app.Window().GetElementByID(id); element.Truthy() {
+		element.Call("focus")
 	}
 }
 
@@ -93,11 +102,21 @@ func (p *page) remove(ctx app.Context, i int) {
 	})
 }
 
-// tell shows a message. It goes by itself only when nothing can be done.
+// tell shows a message. It goes by itself when there is nothing to be done.
 func (p *page) tell(ctx app.Context, t told) {
+	p.tellings++
 	p.told = t
 	ctx.Defer(p.settle)
+	if now := p.tellings; len(t.acts) == 0 {
+		ctx.After(toldTime, func(app.Context) {
+			if p.tellings == now {
+				p.told = told{}
+			}
+		})
+	}
 }
+
+const toldTime = 10 * time.Second
 
 // onTold does what a message offers, or closes it.
 func (p *page) onTold(ctx app.Context, e app.Event) {

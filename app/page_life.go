@@ -1,6 +1,8 @@
 package main
 
 import (
+	"strconv"
+
 	"standingbeam/app/keep"
 	"standingbeam/app/view"
 
@@ -112,6 +114,32 @@ func (p *page) settle(ctx app.Context) {
 		style.Call("setProperty", "--y", plain(h.Y/p.seen.Picture.Height))
 	}
 	p.clearEmpty()
+	p.keepHeight()
+}
+
+// keepHeight lets the headline grow but not shrink while the same wall is
+// changed in the same way, so that what a thumb is on does not move each time
+// a line more or less is needed.
+func (p *page) keepHeight() {
+	answer := app.Window().GetElementByID("answer")
+	if !answer.Truthy() {
+		return
+	}
+	key := p.wall().Condition + "/" + strconv.Itoa(p.here) + "/" + plain(p.size.width)
+	if p.tall.key != key {
+		p.tall = tall{key: key}
+		answer.Get("style").Call("removeProperty", "min-height")
+	}
+	if now := answer.Get("offsetHeight").Int(); now > p.tall.height {
+		p.tall.height = now
+		answer.Get("style").Call("setProperty", "min-height", strconv.Itoa(now)+"px")
+	}
+}
+
+// tall is the greatest height that the headline had.
+type tall struct {
+	key    string
+	height int
 }
 
 // clearEmpty empties the fields whose text was taken away by other means than

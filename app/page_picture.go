@@ -85,27 +85,5 @@ func (p *page) renderPick(name, title string, choices []view.Choice, chosen app.
 
 // renderValues is the table of what the picture shows.
 func (p *page) renderValues(pic view.Picture) app.UI {
-	head := make([]app.UI, 0, len(pic.Head))
-	for _, h := range pic.Head {
-		head = append(head, app.Th().Scope("col").Text(h))
-	}
-	rows := make([]app.UI, 0, len(pic.Rows))
-	for _, row := range pic.Rows {
-		cells := make([]app.UI, 0, len(row))
-		for i, c := range row {
-			if i == 0 {
-				cells = append(cells, app.Th().Scope("row").Text(c))
-			} else {
-				cells = append(cells, app.Td().Text(c))
-			}
-		}
-		rows = append(rows, app.Tr().Body(cells...))
-	}
-	return app.Div().Class("scroll").Role("region").Aria("label", pic.Title).TabIndex(0).Body(
-		app.Table().ID("values").Class("values").Body(
-			app.Caption().Class("unseen").Text(pic.Title),
-			app.THead().Body(app.Tr().Body(head...)),
-			app.TBody().Body(rows...),
-		),
-	)
+	return app.Div().ID("values").Class("scroll").Role("region").Aria("label", pic.Title).TabIndex(0).Body(renderTable(pic.Head, pic.Rows))
 }

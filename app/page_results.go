@@ -13,6 +13,7 @@ func (p *page) renderResults(v view.View) app.UI {
 		p.renderChecks(v),
 		p.renderBars(v.Bars),
 		p.renderChart(v.Chart),
+		p.renderSpread(v.Spread),
 		p.renderBooks(v.Rulebooks),
 		p.renderNotes("engineer", "notes asks", v.Engineer),
 		p.renderNotes("warnings", "notes", v.Warnings),

@@ -45,7 +45,7 @@ func (p *page) renderAnswer(v view.View) app.UI {
 	}
 	list := app.Ul().Body(cautions...)
 	box := app.Div().Class("cautions").Body(list)
-	return app.Section().Class("answer").Aria("label", p.word("page.answer")).Body(append(body, box, stale)...)
+	return app.Section().ID("answer").Class("answer").Aria("label", p.word("page.answer")).Body(append(body, box, stale)...)
 }
 
 func (p *page) renderLine(l view.Line) app.UI {

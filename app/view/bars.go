@@ -5,6 +5,7 @@ import (
 
 	"standingbeam/app/words"
 	"standingbeam/calc"
+	"standingbeam/calc/soil"
 	"standingbeam/calc/units"
 )
 
@@ -63,8 +64,53 @@ func rulebooks(s words.Speaker, r calc.Result) Rulebooks {
 	out := Rulebooks{
 		Decides: Book{Role: s.Word("page.book.decides"), Says: s.BarsAnswer(r), Edition: r.Editions[r.Governs], Name: bookName(r.Governs)},
 		Other:   Book{Role: s.Word("page.book.compares"), Says: compared(s, r, other), Edition: r.Editions[other], Name: bookName(other)},
-		Why:     s.Word("page.book.why"),
+		Why:     why(s, r),
 		Reasons: s.Notes(r.Table.Reasons),
+	}
+	return out
+}
+
+// why says why the two differ: by the pressure that each assumes.
+func why(s words.Speaker, r calc.Result) string {
+	if fluid, basis, ok := soilPush(r); ok && r.Table.Inside && r.Table.Column > 0 {
+		return s.Sentence("page.book.why", s.Quantity(units.Of(r.Table.Column, units.Weight)), s.Quantity(units.Of(fluid, units.Weight)), s.Note(basis))
+	}
+	return s.Word("page.book.why-outside")
+}
+
+// soilPush is the fluid that pushes like the drained soil of side A when the
+// wall is finished, and by what it was found.
+func soilPush(r calc.Result) (units.UnitWeight, calc.Note, bool) {
+	for _, st := range r.Stages {
+		for _, p := range st.Pushes {
+			if p.Cause == soil.Earth && p.Side == 'a' && p.From > p.To {
+				return units.UnitWeight(float64(p.Bottom-p.Top) / float64(p.From-p.To)), p.Basis, true
+			}
+		}
+	}
+	return 0, calc.Note{}, false
+}
+
+// spread is what each class that an unknown soil may be asks for.
+func spread(s words.Speaker, r calc.Result) []Spread {
+	out := make([]Spread, 0, len(r.Spread))
+	for _, one := range r.Spread {
+		row := Spread{Soil: s.Quantity(units.Of(one.Fluid, units.Weight)), Engineered: s.Word("page.spread.fails"), Table: s.Word("page.spread.outside")}
+		switch {
+		case !one.Possible:
+		case one.Plain:
+			row.Engineered = s.Word("page.spread.plain")
+		case one.Size > 0:
+			row.Engineered = s.Bars(calc.Bar{Size: one.Size, Spacing: one.Spacing})
+		}
+		switch {
+		case !one.Table.Inside:
+		case one.Table.Plain:
+			row.Table = s.Word("page.spread.plain")
+		case one.Table.Size > 0:
+			row.Table = s.Bars(calc.Bar{Size: one.Table.Size, Spacing: one.Table.Spacing})
+		}
+		out = append(out, row)
 	}
 	return out
 }

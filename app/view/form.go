@@ -89,7 +89,7 @@ func New(f Form, last Good) (View, Good) {
 	v.Picture = picture(f, s, good.Result)
 	v.Checks, v.Compared, v.Idle = sortChecks(s, good.Result.Checks, f.Check)
 	v.Bars = bars(s, good.Result)
-	v.Chart = chart(s, good.Result)
+	v.Chart, v.Spread = chart(s, good.Result), spread(s, good.Result)
 	v.Engineer, v.Warnings, v.Assumptions = s.Notes(good.Result.Engineer), s.Notes(good.Result.Warnings), s.Notes(good.Result.Assumptions)
 	for _, id := range []string{"page.safety.law", "page.safety.engineer", "page.safety.dig", "page.safety.forms", "page.safety.brace", "page.safety.bars"} {
 		v.Safety = append(v.Safety, s.Word(id))

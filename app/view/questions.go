@@ -211,6 +211,7 @@ func (q *questions) field(path string) Field {
 	}
 	one.Hint = q.hint(path, info)
 	one.Short = quantity(info) && (info.Quantity == units.Level || info.Quantity == units.Size)
+	one.Number = quantity(info) && !(info.Min.Base < 0) // a phone's number pad has no minus
 	if CanStep(path) {
 		one.Down, one.Up = q.s.Sentence("page.less", one.Label), q.s.Sentence("page.more-of", one.Label)
 	}

@@ -24,7 +24,8 @@ type View struct {
 
 	Bars      []Bar
 	Rulebooks Rulebooks
-	Chart     *Chart // soil on both sides: how far each side may be filled
+	Chart     *Chart   // soil on both sides: how far each side may be filled
+	Spread    []Spread // soil not known: what each class asks for
 
 	Engineer    []string
 	Assumptions []string
@@ -92,6 +93,7 @@ type Field struct {
 	Down    string   // what the steppers' buttons are called, "" = no steppers
 	Up      string
 	Short   bool // a length: the keys for feet, inches and fractions help
+	Number  bool // a number pad suits it
 }
 
 // Group is one part of the questions, closed until it is opened.
@@ -144,6 +146,9 @@ type Rulebooks struct {
 type Book struct {
 	Name, Edition, Says, Role string
 }
+
+// Spread is what one possible soil asks for, by both rulebooks.
+type Spread struct{ Soil, Engineered, Table string }
 
 // Chart is how high the high side may stand for each level of the low side.
 type Chart struct {

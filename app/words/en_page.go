@@ -169,14 +169,25 @@ var enPage = table{
 	"page.chart.governs": "Because of",
 	"page.chart.note":    "With the bars shown and nothing at the top. Raise both sides together.",
 
+	// A soil that is not known.
+	"page.spread":            "What the soil may be",
+	"page.spread.note":       "Until it is known, the worst of these counts.",
+	"page.spread.soil":       "Pushes like",
+	"page.spread.engineered": "Engineered",
+	"page.spread.table":      "Tables",
+	"page.spread.plain":      "no verticals",
+	"page.spread.fails":      "does not carry it",
+	"page.spread.outside":    "outside",
+
 	// The rulebooks.
-	"page.books":         "Two rulebooks",
-	"page.book.decides":  "Decides",
-	"page.book.compares": "To compare",
-	"page.book.why":      "They differ mostly by the pressure that each assumes: the tables take a fluid of 30, 45 or 60 pcf, the engineered side the soil at rest behind a wall that is held.",
-	"page.book.silent":   "Says nothing: the wall is outside its tables",
-	"page.book.nothing":  "Offers no bars",
-	"page.books.outside": "Outside the tables, because:",
+	"page.books":            "Two rulebooks",
+	"page.book.decides":     "Decides",
+	"page.book.compares":    "To compare",
+	"page.book.why":         "They differ mostly by the pressure that each assumes: here the tables take a fluid of {0}, the engineered side one of {1} ({2}).",
+	"page.book.why-outside": "They differ mostly by the pressure that each assumes: the tables take a fluid of 30, 45 or 60 pcf, the engineered side the soil at rest behind a wall that is held.",
+	"page.book.silent":      "Says nothing: the wall is outside its tables",
+	"page.book.nothing":     "Offers no bars",
+	"page.books.outside":    "Outside the tables, because:",
 
 	"page.engineer":    "Ask an engineer",
 	"page.warnings":    "Mind",
