@@ -42,6 +42,7 @@ type page struct {
 	early       bool        // something was typed before the program had come
 	installable bool
 	fault       string
+	embed       *embedded // nil: the page stands for itself
 
 	// compute is view.New; a test can make it fail.
 	compute func(view.Form, view.Good) (view.View, view.Good)
@@ -92,6 +93,7 @@ func (p *page) Render() (ui app.UI) {
 			p.renderResults(v),
 		),
 		p.renderFoot(v),
+		p.renderEmbedded(v),
 		p.renderTold(),
 		app.Div().ID("announce").Class("unseen").Role("status").Aria("live", "polite").Text(p.announced),
 	)

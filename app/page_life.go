@@ -15,7 +15,7 @@ func (p *page) OnInit() {
 	first := firstPage()
 	first.Compo = p.Compo // what the framework has already noted in it
 	*p = *first
-	if app.IsServer {
+	if app.IsServer || p.beginEmbedded() {
 		return
 	}
 	p.takeTyped()
@@ -30,6 +30,7 @@ func (p *page) OnMount(ctx app.Context) {
 	p.awaitLate(ctx)
 	p.listen(ctx)
 	p.installable = ctx.IsAppInstallable()
+	p.mountEmbedded(ctx)
 	document := app.Window().Get("document")
 	leave := app.FuncOf(func(app.Value, []app.Value) any {
 		ctx.Dispatch(func(ctx app.Context) {

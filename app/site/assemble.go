@@ -34,10 +34,14 @@ var mediaTypes = map[string]string{
 // The hand-written files that stand at the root of the site, under the name
 // they get there. All others stay in its folder web.
 var rootFiles = map[string]string{
-	"shell.html":           "index.html",
-	"start.js":             "start.js",
-	"worker.js":            "worker.js",
-	"manifest.webmanifest": "manifest.webmanifest",
+	"shell.html":            "index.html",
+	"start.js":              "start.js",
+	"worker.js":             "worker.js",
+	"manifest.webmanifest":  "manifest.webmanifest",
+	"embed.js":              forOthers + "element.js",
+	"embed-demo/index.html": forOthers + "index.html",
+	"embed-demo/demo.css":   forOthers + "demo.css",
+	"embed-demo/demo.js":    forOthers + "demo.js",
 }
 
 const workerFile = "worker.js"
@@ -54,6 +58,7 @@ func assemble(program []byte, web map[string][]byte, made prerendered) (map[stri
 		files[name] = icon
 	}
 	files["web/icon.svg"] = []byte(iconSVG())
+	maps.Copy(files, stills(web["picture.css"]))
 	for name, data := range web {
 		if root, ok := rootFiles[name]; ok {
 			files[root] = data
@@ -126,7 +131,7 @@ func workerList(files map[string][]byte) (string, error) {
 	}
 	var list []entry
 	for _, name := range slices.Sorted(maps.Keys(files)) {
-		if name == workerFile {
+		if name == workerFile || strings.HasPrefix(name, forOthers) {
 			continue
 		}
 		sum := sha256.Sum256(files[name])

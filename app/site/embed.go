@@ -43,7 +43,7 @@ func still(p view.Picture, style []byte) string {
 	open, rest, _ := strings.Cut(p.SVG, ">")
 	open = strings.Replace(open, ` aria-hidden="true" focusable="false"`, ` role="img" width="`+strconv.Itoa(stillWidth)+`" height="`+strconv.Itoa(stillHeight)+`"`, 1)
 	return open + "><title>" + escaped(p.Title) + "</title><desc>" + escaped(p.Desc) + "</desc><style>" + escaped(string(style)) +
-		"svg { background: #fffdf8; font-family: system-ui, -apple-system, \"Segoe UI\", Roboto, \"Noto Sans\", \"DejaVu Sans\", sans-serif; }</style>" + rest
+		".picture .p-grip { display: none; } svg { background: #fffdf8; font-family: system-ui, -apple-system, \"Segoe UI\", Roboto, \"Noto Sans\", \"DejaVu Sans\", sans-serif; }</style>" + rest
 }
 
 func escaped(text string) string {
