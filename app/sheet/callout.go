@@ -29,30 +29,89 @@ func (c callout) height() float64 {
 }
 
 // column places callouts right of x, between the levels low and high, in the
-// order of their targets from below. It keeps off the blocked levels.
-func (v *view) column(x, low, high float64, list []callout, blocked []span) {
+// order of their targets from below. It keeps off the blocked levels. Where a
+// leader would run through another note it tries other orders.
+func (v *figure) column(x, low, high float64, list []callout, blocked []span) {
 	list = append([]callout(nil), list...)
 	sort.SliceStable(list, func(i, j int) bool { return list[i].target.y < list[j].target.y-1e-9 })
-	slots := make([]slot, len(list))
-	for i, c := range list {
-		slots[i] = slot{v.points(c.target.y), c.height()}
-	}
 	spans := make([]span, len(blocked))
 	for i, b := range blocked {
 		spans[i] = span{v.points(b.from), v.points(b.to)}
 	}
-	where, ok := spread(slots, v.points(low), v.points(high), spans)
-	if !ok {
+	var best []float64
+	var order []callout
+	least := math.MaxInt
+	for swap := -1; swap < len(list)-1 && least > 0; swap++ {
+		tried := append([]callout(nil), list...)
+		if swap >= 0 {
+			tried[swap], tried[swap+1] = tried[swap+1], tried[swap]
+		}
+		where, ok := v.inColumn(tried, low, high, spans)
+		if !ok {
+			continue
+		}
+		if n := v.tangles(x, tried, where); n < least {
+			best, order, least = where, tried, n
+		}
+	}
+	if len(list) > 0 && best == nil {
 		v.crowded = true
 		return
 	}
-	for i, c := range list {
-		v.callout(point{x, v.pt(where[i])}, c)
+	for i, c := range order {
+		v.callout(point{x, v.pt(best[i])}, c)
 	}
 }
 
+func (v *figure) inColumn(list []callout, low, high float64, blocked []span) ([]float64, bool) {
+	slots := make([]slot, len(list))
+	for i, c := range list {
+		slots[i] = slot{v.points(c.target.y), c.height()}
+	}
+	return spread(slots, v.points(low), v.points(high), blocked)
+}
+
+// tangles counts the leaders that run through a note or across each other.
+func (v *figure) tangles(x float64, list []callout, where []float64) (n int) {
+	start := func(i int) point {
+		if list[i].mark == "" {
+			return point{x, v.pt(where[i])}
+		}
+		return point{x + v.pt(markRadius), v.pt(where[i])}
+	}
+	for i, a := range list {
+		for j, b := range list {
+			if i == j {
+				continue
+			}
+			if i < j && meet(start(i), a.target, start(j), b.target) {
+				n++
+			}
+			y, half := v.pt(where[j]), v.pt(b.height()/2-calloutGap/2)
+			left, right := point{x, y - half}, point{x, y + half}
+			if b.mark != "" {
+				left, right = point{x, y}, point{x + v.pt(markRadius), y}
+				up, down := point{x + v.pt(markRadius), y - v.pt(markRadius)}, point{x + v.pt(markRadius), y + v.pt(markRadius)}
+				if meet(start(i), a.target, up, down) {
+					n++
+				}
+			}
+			if meet(start(i), a.target, left, right) {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// meet reports whether two strokes cross.
+func meet(a, b, c, d point) bool {
+	side := func(p, q, r point) float64 { return (q.x-p.x)*(r.y-p.y) - (q.y-p.y)*(r.x-p.x) }
+	return side(a, b, c)*side(a, b, d) < 0 && side(c, d, a)*side(c, d, b) < 0
+}
+
 // callout writes one note whose left middle is at a place.
-func (v *view) callout(at point, c callout) {
+func (v *figure) callout(at point, c callout) {
 	left := at.x
 	if c.mark != "" {
 		v.mark(point{at.x + v.pt(markRadius), at.y}, c.mark)
@@ -75,7 +134,7 @@ func (v *view) callout(at point, c callout) {
 }
 
 // leader draws a line that ends in a small arrow.
-func (v *view) leader(from, to point) {
+func (v *figure) leader(from, to point) {
 	v.line(dimensions, thin, from, to)
 	v.leaders = append(v.leaders, [2]point{from, to})
 	dx, dy := from.x-to.x, from.y-to.y
@@ -89,7 +148,7 @@ func (v *view) leader(from, to point) {
 }
 
 // mark writes a bar's mark in a circle.
-func (v *view) mark(at point, words string) {
+func (v *figure) mark(at point, words string) {
 	v.marks = append(v.marks, circle{layer: lettering, pen: medium, center: at, least: markRadius, fill: paper})
 	v.texts = append(v.texts, text{at: at, words: words, size: typeSize, bold: true})
 }

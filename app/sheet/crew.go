@@ -12,23 +12,37 @@ import (
 // table, how the wall is held, what must be in place before the fill, and the
 // cautions.
 func Crew(r calc.Result, o Options) string {
-	s := newScene(&r, o.Speaker)
-	c := &crew{scene: s, o: o, rows: s.schedule(), ticks: s.before(), held: s.held(), today: s.heldToday(), cautions: s.cautions()}
-	c.finished, c.now = s.headline()
+	c := newCrew(&r, o)
 	c.open("section", "sheet sheet-crew sheet-"+paperClass(o))
 	c.head()
 	c.answer()
 	c.list("sheet-cautions", c.cautions)
+	c.list("sheet-governs", c.governs)
 	c.open("div", "sheet-drawing")
-	width, height := o.size()
-	d := s.layOut(width, math.Max(height-c.rest(width)/72, leastDrawing))
-	c.WriteString(d.svg(s.title(o)))
+	c.WriteString(c.drawing().svg(c.title(o)))
 	c.close("div")
 	c.bars()
 	c.notes()
 	c.block()
 	c.close("section")
 	return c.String()
+}
+
+// newCrew gathers everything that a crew drawing says.
+func newCrew(r *calc.Result, o Options) *crew {
+	s := newScene(r, o.Speaker)
+	c := &crew{scene: s, o: o, rows: s.schedule(), ticks: s.before(), held: s.held(), today: s.heldToday(), cautions: s.cautions()}
+	c.finished, c.now = s.headline()
+	if g := s.governs(); g != "" {
+		c.governs = []string{g}
+	}
+	return c
+}
+
+// drawing fills what the rest of the page leaves.
+func (c *crew) drawing() *drawing {
+	width, height := c.o.size()
+	return c.layOut(width, math.Max(height-c.rest(width)/72, leastDrawing))
 }
 
 // leastDrawing is the least height of the drawing, in inches.
@@ -48,6 +62,7 @@ type crew struct {
 	o                            Options
 	rows                         []row
 	ticks, held, today, cautions []string
+	governs                      []string
 	finished, now                said
 }
 
@@ -146,13 +161,21 @@ func (s *scene) safety() (out []string) {
 
 // block is the title block.
 func (c *crew) block() {
-	decides, other := c.editions()
 	c.open("table", "sheet-block")
 	c.open("tbody", "")
-	c.pairs("sheet.block.date", tidy(c.o.Date), "sheet.block.by", tidy(c.o.Person), "sheet.block.materials", c.materials(),
-		"sheet.block.book", decides, "sheet.block.beside", other, "sheet.block.drawn", c.sp.Word("page.name"))
+	c.pairs(c.blockWords()...)
 	c.close("tbody", "table")
 }
+
+// blockWords are the names and the words of the title block.
+func (c *crew) blockWords() []string {
+	decides, other := c.editions()
+	return []string{"sheet.block.date", tidy(c.o.Date), "sheet.block.by", tidy(c.o.Person), "sheet.block.materials", c.materials(),
+		"sheet.block.book", decides, "sheet.block.beside", other, "sheet.block.drawn", c.sp.Word("page.name")}
+}
+
+// blockColumns are the widths of the title block's columns, in hundredths.
+var blockColumns = [...]float64{13, 16, 29, 14, 14, 14}
 
 // pairs writes a line of the title block: small names over what is said.
 func (c *crew) pairs(list ...string) {
@@ -172,14 +195,16 @@ const (
 	crewLine = 9.2
 	bigType  = 11.0
 	bigLine  = 13.0
+	headType = 12.0
+	headLine = 15.0
 )
 
 // rest is the height, in points, of everything but the drawing, from above:
 // letters are taken as wide as the widest fonts have them.
 func (c *crew) rest(inch float64) float64 {
 	width := inch * 72
-	high := 24 + c.answerHeight(width) + 8 + 8
-	for _, text := range c.cautions {
+	high := 5.4 + headLine*float64(len(letters.Wrap(c.title(c.o), headType, true, width-92))) + c.answerHeight(width) + 8 + 8 + 4
+	for _, text := range append(append([]string(nil), c.cautions...), c.governs...) {
 		high += lines(text, width-8)*crewLine + 1.2
 	}
 	high += crewLine + 3.4
@@ -202,8 +227,11 @@ func (c *crew) rest(inch float64) float64 {
 	}
 	high += 7 + math.Max(held, ticks)
 	high += lines(strings.Join(c.safety(), " "), width)*crewLine + 5
-	high += 9 + crewLine*lines(c.materials(), width*0.29*0.9-9) + 5 // title block
-	return high + 2
+	tall := 1.0
+	for i, w := range blockColumns {
+		tall = math.Max(tall, float64(len(letters.Wrap(c.blockWords()[2*i+1], crewType, true, width*w/100-9))))
+	}
+	return high + 9 + 5 + math.Max(22, 11.2+crewLine*tall) + 3
 }
 
 // heldShare is the share of the width that the way it is held takes.

@@ -11,8 +11,8 @@ const cutWidth = 132.0
 
 // cut is the level cut through the wall just above the footing: soil side
 // above, open side below, with cover and depth of every upright bar.
-func (s *scene) cut(scale float64) *view {
-	v := &view{name: "cut", scale: scale}
+func (s *scene) cut(scale float64) *figure {
+	v := &figure{name: "cut", scale: scale}
 	s.coverSizes(v)
 	left := math.Min(-v.pt(18), v.bounds().x0)
 	length := v.pt(cutWidth)
@@ -28,7 +28,7 @@ func (s *scene) cut(scale float64) *view {
 		v.bar(h.db, []vertex{{point: point{0, y(h.x)}}, {point: point{length, y(h.x)}}})
 	}
 	var notes []callout
-	first := v.pt(34)
+	first := v.pt(66)
 	for i := range s.bars {
 		b := &s.bars[i]
 		x := first
@@ -53,15 +53,15 @@ func (s *scene) cut(scale float64) *view {
 		v.circles = append(v.circles, c)
 		notes = append(notes, callout{mark: b.mark, target: point{at.x + v.pt(1.4), at.y}})
 	}
-	v.say(text{at: point{length, s.t + v.pt(bandDepth+2)}, words: s.sp.FaceFirst(calc.FaceA), h: -1, v: 1})
-	v.say(text{at: point{length, -v.pt(2)}, words: s.sp.FaceFirst(calc.FaceB), h: -1, v: -1})
+	v.say(text{at: point{0, s.t + v.pt(bandDepth+2)}, words: s.sp.Face(calc.FaceA), h: 1, v: 1})
+	v.say(text{at: point{0, -v.pt(2)}, words: s.sp.Face(calc.FaceB), h: 1, v: -1})
 	v.column(length+v.pt(14), -v.pt(30), s.t+v.pt(30), notes, nil)
 	s.caption(v, s.sp.Word("sheet.view.cut"), left)
 	return v
 }
 
 // earth2 draws the ground against the soil side of the level cut.
-func (v *view) earth2(length, level float64) {
+func (v *figure) earth2(length, level float64) {
 	for x := v.pt(2); x+v.pt(bandDepth) < length; x += v.pt(8) {
 		v.line(hatching, thin, point{x, level}, point{x + v.pt(bandDepth), level + v.pt(bandDepth)})
 	}
@@ -78,7 +78,7 @@ func (s *scene) beside(d *placed) *placed {
 }
 
 // coverSizes measures the cover of the upright bars from the nearer face.
-func (s *scene) coverSizes(v *view) {
+func (s *scene) coverSizes(v *figure) {
 	var runs []run
 	var a, b *placed
 	for i := range s.bars {

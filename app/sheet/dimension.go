@@ -26,17 +26,17 @@ const (
 // across draws a chain of dimensions along a level line, with extension lines
 // from the level of what is measured. Texts stand over the line, those that
 // find no room in a row under it.
-func (v *view) across(level, from float64, runs []run) {
+func (v *figure) across(level, from float64, runs []run) {
 	v.chain(runs, false, level, from)
 }
 
 // upright is the same along an upright line at x. Texts read upward on its
 // left; those that find no room stand level, left of it.
-func (v *view) upright(x, from float64, runs []run) {
+func (v *figure) upright(x, from float64, runs []run) {
 	v.chain(runs, true, x, from)
 }
 
-func (v *view) chain(runs []run, up bool, at, from float64) {
+func (v *figure) chain(runs []run, up bool, at, from float64) {
 	place := func(along, over float64) point {
 		if up {
 			return point{over, along}
@@ -63,11 +63,11 @@ func (v *view) chain(runs []run, up bool, at, from float64) {
 	v.sayRuns(runs, up, at, place)
 }
 
-func (v *view) sayRuns(runs []run, up bool, at float64, place func(along, over float64) point) {
+func (v *figure) sayRuns(runs []run, up bool, at float64, place func(along, over float64) point) {
 	var tight []run
 	for _, r := range runs {
 		middle := (r.from + r.to) / 2
-		if v.points(math.Abs(r.to-r.from)) < letters.Width(r.words, typeSize, false)+5 {
+		if v.tight(r) {
 			tight = append(tight, r)
 			continue
 		}
@@ -81,9 +81,10 @@ func (v *view) sayRuns(runs []run, up bool, at float64, place func(along, over f
 }
 
 // sayTight writes the texts that are wider than what they measure.
-func (v *view) sayTight(runs []run, up bool, at float64, place func(along, over float64) point) {
-	slots := make([]slot, len(runs))
+func (v *figure) sayTight(runs []run, up bool, at float64, place func(along, over float64) point) {
+	slots, end := make([]slot, len(runs)), math.Inf(-1)
 	for i, r := range runs {
+		end = math.Max(end, r.to)
 		slots[i] = slot{v.points((r.from + r.to) / 2), letters.Width(r.words, typeSize, false) + 4}
 		if up {
 			slots[i].size = leading
@@ -92,7 +93,12 @@ func (v *view) sayTight(runs []run, up bool, at float64, place func(along, over 
 	if len(runs) == 0 {
 		return
 	}
-	where, ok := spread(slots, slots[0].want-150, slots[len(slots)-1].want+150, nil)
+	low, high := slots[0].want-150, slots[len(slots)-1].want+150
+	if !up {
+		// To the right stand the notes.
+		high = math.Max(v.points(end)+4, slots[len(slots)-1].want+slots[len(slots)-1].size/2)
+	}
+	where, ok := spread(slots, low, high, nil)
 	if !ok {
 		v.crowded = true
 		return
@@ -109,12 +115,28 @@ func (v *view) sayTight(runs []run, up bool, at float64, place func(along, over 
 	}
 }
 
-// tightRun reports whether a text of a chain finds no room on its own length.
-func (v *view) tightRun(runs []run) bool {
+// tight reports whether a run's text finds no room on its own length.
+func (v *figure) tight(r run) bool {
+	return v.points(math.Abs(r.to-r.from)) < letters.Width(r.words, typeSize, false)+5
+}
+
+// tightRun reports whether there is such a run in a chain.
+func (v *figure) tightRun(runs []run) bool {
 	for _, r := range runs {
-		if v.points(math.Abs(r.to-r.from)) < letters.Width(r.words, typeSize, false)+5 {
+		if v.tight(r) {
 			return true
 		}
 	}
 	return false
+}
+
+// leftOf is the room in points that an upright chain needs left of its line.
+func (v *figure) leftOf(runs []run) float64 {
+	need := 15.0
+	for _, r := range runs {
+		if v.tight(r) {
+			need = math.Max(need, 12+letters.Width(r.words, typeSize, false))
+		}
+	}
+	return need
 }

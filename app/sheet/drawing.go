@@ -92,9 +92,9 @@ type text struct {
 	bold   bool
 }
 
-// view is one drawing of the wall, in real inches, that is put on paper at a
+// figure is one drawing of the wall, in real inches, that is put on paper at a
 // scale: so many inches of wall to an inch of paper.
-type view struct {
+type figure struct {
 	name    string
 	scale   float64
 	origin  point // on paper, inches right of and below the drawing's corner
@@ -110,16 +110,16 @@ type view struct {
 // drawing is a set of views on one piece of paper, in inches.
 type drawing struct {
 	width, height float64
-	views         []*view
+	views         []*figure
 }
 
 // pt is the real length of points on paper.
-func (v *view) pt(points float64) float64 { return points / 72 * v.scale }
+func (v *figure) pt(points float64) float64 { return points / 72 * v.scale }
 
 // points is the length on paper, in points, of a real length.
-func (v *view) points(real float64) float64 { return real / v.scale * 72 }
+func (v *figure) points(real float64) float64 { return real / v.scale * 72 }
 
-func (v *view) line(l layer, pen float64, at ...point) {
+func (v *figure) line(l layer, pen float64, at ...point) {
 	p := path{layer: l, pen: pen, points: make([]vertex, len(at))}
 	for i, a := range at {
 		p.points[i].point = a
@@ -127,25 +127,25 @@ func (v *view) line(l layer, pen float64, at ...point) {
 	v.paths = append(v.paths, p)
 }
 
-func (v *view) area(l layer, pen float64, f fill, at ...point) {
+func (v *figure) area(l layer, pen float64, f fill, at ...point) {
 	v.line(l, pen, at...)
 	p := &v.paths[len(v.paths)-1]
 	p.closed, p.fill = true, f
 }
 
-func (v *view) rect(l layer, pen float64, b box) {
+func (v *figure) rect(l layer, pen float64, b box) {
 	v.area(l, pen, open, point{b.x0, b.y0}, point{b.x1, b.y0}, point{b.x1, b.y1}, point{b.x0, b.y1})
 }
 
-func (v *view) bar(width float64, at []vertex) {
+func (v *figure) bar(width float64, at []vertex) {
 	v.paths = append(v.paths, path{layer: steel, pen: barPen, points: at, width: width})
 }
 
-func (v *view) dot(at point, diameter float64) {
+func (v *figure) dot(at point, diameter float64) {
 	v.circles = append(v.circles, circle{layer: steel, center: at, r: diameter / 2, least: 1.5, fill: ink})
 }
 
-func (v *view) say(t text) {
+func (v *figure) say(t text) {
 	if t.size == 0 {
 		t.size = typeSize
 	}
@@ -166,7 +166,7 @@ func (b box) overlaps(c box) bool {
 }
 
 // room is the space that a line of type takes in the view.
-func (v *view) room(t text) box {
+func (v *figure) room(t text) box {
 	w, h := v.pt(letters.Width(t.words, t.size, t.bold)), v.pt(t.size*(letters.Ascent+letters.Descent))
 	if t.turned {
 		w, h = h, w
@@ -176,13 +176,13 @@ func (v *view) room(t text) box {
 }
 
 // around is the space of a circle.
-func (v *view) around(c circle) box {
+func (v *figure) around(c circle) box {
 	r := math.Max(c.r, v.pt(c.least))
 	return box{c.center.x - r, c.center.y - r, c.center.x + r, c.center.y + r}
 }
 
 // bounds is the space of everything in the view.
-func (v *view) bounds() box {
+func (v *figure) bounds() box {
 	b := box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
 	for _, p := range v.paths {
 		half := math.Max(p.width/2, v.pt(p.pen)/2)

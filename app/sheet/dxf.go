@@ -18,7 +18,7 @@ import (
 type dxfWriter struct {
 	strings.Builder
 	unit   float64
-	v      *view
+	v      *figure
 	dx, dy float64 // where the view's origin lies, in inches
 }
 
@@ -58,7 +58,7 @@ func (w *dxfWriter) begin(entity string, l layer) {
 // 25.4 for millimetres.
 func (d *drawing) dxf(unit float64, about string) string {
 	w := &dxfWriter{unit: unit}
-	places := d.sideBySide()
+	places := d.inTrueSize()
 	w.header(d, places, about)
 	w.pair(0, "SECTION")
 	w.pair(2, "ENTITIES")
@@ -71,10 +71,10 @@ func (d *drawing) dxf(unit float64, about string) string {
 	return w.String()
 }
 
-// sideBySide places the views in true size beside and under each other. The
+// inTrueSize places the views in true size beside and under each other. The
 // section's origin, the outer corner of footing joint and face A, is the
 // file's.
-func (d *drawing) sideBySide() []point {
+func (d *drawing) inTrueSize() []point {
 	const gap = 24
 	out := make([]point, len(d.views))
 	first := d.views[0].bounds()
@@ -135,7 +135,7 @@ func (w *dxfWriter) header(d *drawing, places []point, about string) {
 	w.pair(0, "ENDSEC")
 }
 
-func (w *dxfWriter) lineTypes(v *view) {
+func (w *dxfWriter) lineTypes(v *figure) {
 	w.pair(0, "TABLE")
 	w.pair(2, "LTYPE")
 	w.int(70, 2)

@@ -3,13 +3,14 @@ package sheet
 import (
 	"math"
 
+	"standingbeam/app/letters"
 	"standingbeam/calc"
 )
 
 // elevation shows a stretch of the wall and its footing, seen from the open
 // side, with the bars as if the concrete were glass.
-func (s *scene) elevation(scale, width float64) *view {
-	v := &view{name: "elevation", scale: scale}
+func (s *scene) elevation(scale, width float64) *figure {
+	v := &figure{name: "elevation", scale: scale}
 	s.levelSizes(v)
 	left := math.Min(-v.pt(18), v.bounds().x0)
 	length := math.Max(v.pt(width-2*markRadius-16)+left, v.pt(40))
@@ -33,7 +34,7 @@ func (s *scene) elevation(scale, width float64) *view {
 
 // upright are the places of a set of upright bars along a stretch, from half a
 // space in. Sets that would cover each other stand a little apart.
-func (s *scene) upright(v *view, b *placed, length float64) (out []float64) {
+func (s *scene) upright(v *figure, b *placed, length float64) (out []float64) {
 	spacing := b.Spacing.Inches()
 	if spacing < 2 {
 		return nil
@@ -52,7 +53,7 @@ func (s *scene) upright(v *view, b *placed, length float64) (out []float64) {
 }
 
 // elevationWall draws the wall's bars, and marks them over and beside it.
-func (s *scene) elevationWall(v *view, length float64) {
+func (s *scene) elevationWall(v *figure, length float64) {
 	var notes []callout
 	for i := range s.bars {
 		b := &s.bars[i]
@@ -83,7 +84,7 @@ func (s *scene) elevationWall(v *view, length float64) {
 			v.bar(b.db, []vertex{{point: point{x, low}}, {point: point{x, high}}})
 		}
 	}
-	v.column(length+v.pt(14), 0, s.h+v.pt(14), notes, nil)
+	v.column(length+v.pt(14), 0, s.h+v.pt(220), notes, nil)
 }
 
 // lastNote marks the last of a set of bars.
@@ -95,7 +96,7 @@ func lastNote(notes []callout, b *placed, at []float64, level float64) []callout
 }
 
 // topMark writes the mark of upright bars over the wall's top.
-func (v *view) topMark(mark string, at []float64, top, end float64) {
+func (v *figure) topMark(mark string, at []float64, top, end float64) {
 	if len(at) == 0 {
 		return
 	}
@@ -110,32 +111,34 @@ func (v *view) topMark(mark string, at []float64, top, end float64) {
 
 // spacingSizes measures one space of each set of upright bars under the
 // drawing: the first at its left end, another at its right end.
-func (s *scene) spacingSizes(v *view, length float64) {
+func (s *scene) spacingSizes(v *figure, length float64) {
 	level := -v.pt(16)
 	from := 0.0
 	if s.said {
 		from, level = -s.tf, level-s.tf
 	}
-	done := map[string]bool{}
+	done, taken := map[string]bool{}, -v.pt(30)
 	for _, role := range []calc.BarRole{calc.VerticalBar, calc.SoilVerticalBar, calc.DowelBar} {
 		b := s.find(role)
-		if b == nil {
+		if b == nil || len(done) > 1 || done[s.sp.Spacing(b.Spacing)] {
 			continue
 		}
-		at, spacing := s.upright(v, b, length), s.sp.Spacing(b.Spacing)
-		if len(at) < 2 || done[spacing] || len(done) > 1 {
+		at := s.upright(v, b, length)
+		words := s.sp.Sentence("sheet.mark-at", b.mark, s.sp.Spacing(b.Spacing))
+		half := v.pt(letters.Width(words, typeSize, false)/2 + 3)
+		i := 1
+		for len(done) > 0 && i+1 < len(at) && (at[i]+at[i+1])/2+half < length {
+			i++
+		}
+		if i >= len(at) || (at[i-1]+at[i])/2-half < taken {
 			continue
 		}
-		a, z := at[0], at[1]
-		if len(done) > 0 {
-			a, z = at[len(at)-2], at[len(at)-1]
-		}
-		done[spacing] = true
-		v.across(level, from, []run{{a, z, s.sp.Sentence("sheet.mark-at", b.mark, spacing)}})
+		v.across(level, from, []run{{at[i-1], at[i], words}})
+		done[s.sp.Spacing(b.Spacing)], taken = true, (at[i-1]+at[i])/2+half
 	}
 }
 
-func (s *scene) elevationFoot(v *view, length float64) {
+func (s *scene) elevationFoot(v *figure, length float64) {
 	if !s.said {
 		return
 	}
@@ -155,11 +158,11 @@ func (s *scene) elevationFoot(v *view, length float64) {
 			notes = lastNote(notes, b, at, b.line[0].y)
 		}
 	}
-	v.column(length+v.pt(14), -s.tf-v.pt(34), -v.pt(1), notes, nil)
+	v.column(length+v.pt(14), -s.tf-v.pt(220), -v.pt(1), notes, nil)
 }
 
 // levelSizes measures where the horizontals lie.
-func (s *scene) levelSizes(v *view) {
+func (s *scene) levelSizes(v *figure) {
 	b := s.find(calc.HorizontalBar)
 	if b == nil || len(b.levels) == 0 {
 		return

@@ -47,7 +47,7 @@ func (s *scene) scaleWords(scale float64) string {
 // caption names a view under everything that it holds, with its scale and a
 // bar by which a copy of any size can be measured. A long name has a line of
 // its own.
-func (s *scene) caption(v *view, name string, left float64) {
+func (s *scene) caption(v *figure, name string, left float64) {
 	y := v.bounds().y0 - v.pt(6)
 	v.say(text{at: point{left, y}, words: name, size: captionSize, h: 1, v: -1, bold: true})
 	x := left + v.pt(letters.Width(name, captionSize, true)+9)
@@ -61,7 +61,7 @@ func (s *scene) caption(v *view, name string, left float64) {
 }
 
 // scaleBar draws a bar of a round length, in halves.
-func (s *scene) scaleBar(v *view, at point) {
+func (s *scene) scaleBar(v *figure, at point) {
 	unit, name := 12.0, s.sp.Sentence("sheet.feet", "1")
 	if s.sp.System == words.Metric {
 		unit, name = 1000/25.4, s.sp.Sentence("sheet.metres", "1")
@@ -91,39 +91,77 @@ func (s *scene) scaleBar(v *view, at point) {
 	v.say(text{at: point{x + float64(n)*unit + v.pt(4), at.y}, words: name, h: 1, v: -1})
 }
 
-// sideWidth is kept for elevation and level cut beside the section, in inches
-// of paper.
-const sideWidth = 3.0
+// Room between the views, in inches of paper.
+const (
+	sideWidth = 3.0 // kept for elevation and level cut beside the section
+	gapWide   = 0.22
+	gapLeast  = 0.08
+	smallFrom = 40 // from this scale on, the other way to lay out is tried
+)
 
 // layOut puts section, elevation and level cut on a piece of paper, in inches,
-// each at the largest of the usual scales at which it fits.
+// each at the largest of the usual scales at which it fits: elevation and cut
+// beside the section or, where that leaves it small, under it.
+// Labels are never given up for room: the drawing is then higher than asked.
 func (s *scene) layOut(width, height float64) *drawing {
-	d := &drawing{width: width, height: height}
-	cut := s.fitted(sideWidth, 1.75, func(scale float64) *view { return s.cut(scale) })
-	cb := cut.bounds()
-	cutHigh := (cb.y1 - cb.y0) / cut.scale
-	section := s.fitted(width-sideWidth-0.1, height, func(scale float64) *view { return s.section(scale) })
-	sb := section.bounds()
-	side := width - (sb.x1-sb.x0)/section.scale - 0.1
-	elevation := s.fitted(side, height-cutHigh-0.12, func(scale float64) *view { return s.elevation(scale, min(side, 3.6)*72) })
-	eb := elevation.bounds()
-	section.origin = point{-sb.x0 / section.scale, sb.y1 / section.scale}
-	right := width - side
-	elevation.origin = point{right - eb.x0/elevation.scale, eb.y1 / elevation.scale}
-	cut.origin = point{right - cb.x0/cut.scale, height - cutHigh + cb.y1/cut.scale}
-	d.views = []*view{section, elevation, cut}
-	return d
+	a, fits := s.sideBySide(width, height)
+	if fits && a.views[0].scale < smallFrom {
+		return a
+	}
+	b, fitsToo := s.stacked(width, height)
+	if fits && (!fitsToo || b.views[0].scale >= a.views[0].scale) {
+		return a
+	}
+	// A wall that is odd enough takes more height than there is.
+	for more := 1.5; !fitsToo && more < 7; more += 1.5 {
+		b, fitsToo = s.stacked(width, height+more)
+	}
+	return b
+}
+
+func (s *scene) sideBySide(width, height float64) (*drawing, bool) {
+	section, ok := s.fitted(width-sideWidth-0.1, height, s.section)
+	cut, ok1 := s.fitted(sideWidth, 1.75, s.cut)
+	side := width - section.wide() - 0.1
+	elevation, ok2 := s.fitted(side, height-cut.high()-gapLeast, func(scale float64) *figure { return s.elevation(scale, min(side, 3.6)*72) })
+	under := elevation.high() + max(gapLeast, min(gapWide, height-elevation.high()-cut.high()))
+	section.put(0, 0)
+	elevation.put(width-side, 0)
+	cut.put(width-side, under)
+	return &drawing{width: width, height: max(section.high(), under+cut.high()), views: []*figure{section, elevation, cut}}, ok && ok1 && ok2
+}
+
+func (s *scene) stacked(width, height float64) (*drawing, bool) {
+	cut, ok := s.fitted(sideWidth, 1.5, s.cut)
+	section, ok1 := s.fitted(width, height-cut.high()-gapLeast, s.section)
+	under := section.high() + gapLeast
+	side := width - cut.wide() - gapWide
+	elevation, ok2 := s.fitted(side, height-under, func(scale float64) *figure { return s.elevation(scale, min(side, 3.6)*72) })
+	section.put(0, 0)
+	elevation.put(0, under)
+	cut.put(width-cut.wide(), under)
+	return &drawing{width: width, height: under + max(elevation.high(), cut.high()), views: []*figure{section, elevation, cut}}, ok && ok1 && ok2
+}
+
+// wide and high are the size of the view on paper, in inches.
+func (v *figure) wide() float64 { b := v.bounds(); return (b.x1 - b.x0) / v.scale }
+func (v *figure) high() float64 { b := v.bounds(); return (b.y1 - b.y0) / v.scale }
+
+// put places the view's upper left corner on the paper.
+func (v *figure) put(x, y float64) {
+	b := v.bounds()
+	v.origin = point{x - b.x0/v.scale, y + b.y1/v.scale}
 }
 
 // fitted builds a view at the largest scale at which it fits a room in inches
-// of paper with every label in its place; at the smallest where it never does.
-func (s *scene) fitted(width, height float64, build func(scale float64) *view) (v *view) {
+// of paper with every label in its place; at the smallest, and false, where it
+// never does.
+func (s *scene) fitted(width, height float64, build func(scale float64) *figure) (v *figure, ok bool) {
 	for _, scale := range s.scales() {
 		v = build(scale)
-		b := v.bounds()
-		if !v.crowded && (b.x1-b.x0)/scale <= width && (b.y1-b.y0)/scale <= height {
-			return v
+		if !v.crowded && v.wide() <= width && v.high() <= height {
+			return v, true
 		}
 	}
-	return v
+	return v, false
 }

@@ -91,6 +91,9 @@ func (s *scene) dowel(p *placed, bar rebar.Bar) {
 	p.flat = leg > math.Max(left, right)
 	s.hooked(p, point{p.x, up}, point{p.x, -down}, point{dir, 0}, bar)
 	p.length = math.Ceil(p.length - 1e-9)
+	if !s.said {
+		p.length, p.legs = 0, nil // they hang on the footing
+	}
 }
 
 // hooked draws a bar from an end to the outside of a hook that turns aside,

@@ -21,7 +21,9 @@ func (s *scene) cautions() (out []string) {
 }
 
 // governing is the deciding check that is worst: one that fails without a
-// number, else the greatest ratio. Nil when there is none.
+// number, else the greatest ratio. A load outside the footing says no more than
+// that the wall turns over, which has a number of its own. Nil when there is
+// none.
 func governing(r *calc.Result) *calc.Check {
 	var worst *calc.Check
 	most := -1.0
@@ -35,11 +37,23 @@ func governing(r *calc.Result) *calc.Check {
 			if c.State != calc.Fails {
 				continue
 			}
-			ratio = 1e9
+			if ratio = 1e9; c.Because != nil && c.Because.ID == "resultant-outside" {
+				ratio = 0
+			}
 		}
 		if ratio > most {
 			worst, most = c, ratio
 		}
 	}
 	return worst
+}
+
+// governs names the governing check with its numbers and its rule, "" where
+// there is none.
+func (s *scene) governs() string {
+	g := governing(s.r)
+	if g == nil {
+		return ""
+	}
+	return s.sp.Sentence("sheet.governs", s.sp.CheckName(*g), s.amount(*g), s.source(g.Rulebook, g.Clause))
 }

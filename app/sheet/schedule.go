@@ -15,9 +15,10 @@ type row struct {
 // schedule lists every set of bars: what the crew cuts, bends and places.
 func (s *scene) schedule() []row {
 	out := make([]row, 0, len(s.bars))
+	met := map[calc.Face]bool{}
 	for i := range s.bars {
 		b := &s.bars[i]
-		one := row{mark: b.mark, bars: s.sp.Bars(b.Bar), where: s.where(b), one: s.cutLength(b), bend: s.bend(b), lap: s.lap(b),
+		one := row{mark: b.mark, bars: s.sp.Bars(b.Bar), where: s.where(b, met), one: s.cutLength(b), bend: s.bend(b), lap: s.lap(b),
 			source: joined(", ", b.Rulebook, strings.TrimPrefix(strings.TrimPrefix(b.Clause, b.Rulebook), " "))}
 		if b.Cover > 0 {
 			one.cover = s.sp.Size(b.Cover)
@@ -30,11 +31,17 @@ func (s *scene) schedule() []row {
 	return out
 }
 
-// where says what the bars are and on which side they lie.
-func (s *scene) where(b *placed) string {
+// where says what the bars are and on which side they lie, with where that is
+// when the side is met for the first time.
+func (s *scene) where(b *placed, met map[calc.Face]bool) string {
 	text := s.sp.Word("page.role." + string(b.Role))
-	if b.Face != calc.FaceUnset && b.Role != calc.TopBar {
-		text = s.sp.Sentence("page.bar.where", text, s.sp.Face(b.Face))
+	if b.Face != calc.FaceUnset && b.Role != calc.TopBar && b.Role != calc.SoilVerticalBar {
+		side := s.sp.FaceFirst(b.Face)
+		if met[b.Face] {
+			side = s.sp.Face(b.Face)
+		}
+		met[b.Face] = true
+		text = s.sp.Sentence("page.bar.where", text, side)
 	}
 	if len(b.Levels) == 0 {
 		return text
@@ -51,6 +58,8 @@ func (s *scene) cutLength(b *placed) string {
 	switch {
 	case b.length > 0:
 		return s.sp.Length(units.Length(b.length))
+	case b.Role == calc.DowelBar:
+		return "–"
 	case b.Role == calc.FootingBar:
 		return s.sp.Word("sheet.with-footing")
 	}
@@ -59,6 +68,9 @@ func (s *scene) cutLength(b *placed) string {
 
 // bend describes the bends: legs from outside to outside.
 func (s *scene) bend(b *placed) string {
+	if b.Role == calc.DowelBar && !s.said {
+		return s.sp.Word("sheet.hooked")
+	}
 	if len(b.legs) < 2 {
 		return s.sp.Word("sheet.straight")
 	}

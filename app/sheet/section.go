@@ -1,6 +1,10 @@
 package sheet
 
-import "math"
+import (
+	"math"
+
+	"standingbeam/calc"
+)
 
 // Room around the section, in points.
 const (
@@ -12,9 +16,9 @@ const (
 )
 
 // section is the cut across the wall at a scale.
-func (s *scene) section(scale float64) *view {
-	v := &view{name: "section", scale: scale}
-	left := -math.Max(s.heel+v.pt(14), v.pt(groundLeft))
+func (s *scene) section(scale float64) *figure {
+	v := &figure{name: "section", scale: scale}
+	left := -math.Max(math.Max(s.heel+v.pt(14), v.pt(groundLeft)), v.pt(v.leftOf(s.dowelRuns(v)))-s.dowelLine(v))
 	if t := s.find("T"); t != nil {
 		left = math.Min(left, -t.Length.Inches()-v.pt(12))
 	}
@@ -23,14 +27,14 @@ func (s *scene) section(scale float64) *view {
 	s.sectionConcrete(v, left, right)
 	s.sectionFloor(v, right)
 	s.sectionSteel(v)
-	s.sectionSizes(v, left)
 	s.sectionNotes(v, left)
+	s.sectionSizes(v, left)
 	s.caption(v, s.sp.Word("sheet.view.section"), left)
 	return v
 }
 
 // sectionGround draws the ground of both sides and standing water.
-func (s *scene) sectionGround(v *view, left, right float64) {
+func (s *scene) sectionGround(v *figure, left, right float64) {
 	a, b := s.in.GradeA.Inches(), s.in.GradeB.Inches()
 	if a > 0 {
 		v.earth(left, 0, a)
@@ -43,19 +47,17 @@ func (s *scene) sectionGround(v *view, left, right float64) {
 		}
 		v.earth(from, math.Max(right-v.pt(20), from+v.pt(24)), b)
 	}
-	if s.in.Water.Standing {
-		y := math.Min(s.in.Water.Level.Inches(), a)
+	if y := s.waterLevel(); y > 0 {
 		x := left + v.pt(16)
 		v.line(water, thin, point{left, y}, point{0, y})
 		v.area(water, medium, paper, point{x, y}, point{x - v.pt(4), y + v.pt(6.5)}, point{x + v.pt(4), y + v.pt(6.5)})
 		v.line(water, thin, point{x - v.pt(7), y - v.pt(2.5)}, point{x + v.pt(7), y - v.pt(2.5)})
 		v.line(water, thin, point{x - v.pt(4), y - v.pt(5)}, point{x + v.pt(4), y - v.pt(5)})
-		v.say(text{at: point{x + v.pt(11), y - v.pt(1)}, words: s.sp.Sentence("sheet.water", s.sp.Length(s.in.Water.Level)), h: 1, v: -1})
 	}
 }
 
 // sectionConcrete draws what is cut: wall, footing, slabs.
-func (s *scene) sectionConcrete(v *view, left, right float64) {
+func (s *scene) sectionConcrete(v *figure, left, right float64) {
 	wall := box{0, 0, s.t, s.h}
 	foot := box{-s.heel, -s.tf, s.t + s.toe, 0}
 	v.rect(concrete, heavy, wall)
@@ -76,7 +78,7 @@ func (s *scene) sectionConcrete(v *view, left, right float64) {
 }
 
 // slab draws a slab that begins at the wall and leaves off at an end.
-func (v *view) slab(b box, from, end float64, later bool) {
+func (v *figure) slab(b box, from, end float64, later bool) {
 	l, pen := concrete, heavy
 	if later {
 		l, pen = hidden, medium
@@ -89,7 +91,7 @@ func (v *view) slab(b box, from, end float64, later bool) {
 }
 
 // sectionFloor draws the floor that holds the top.
-func (s *scene) sectionFloor(v *view, right float64) {
+func (s *scene) sectionFloor(v *figure, right float64) {
 	if !s.floored {
 		return
 	}
@@ -108,7 +110,7 @@ func (s *scene) sectionFloor(v *view, right float64) {
 }
 
 // sectionSteel draws the bars where they lie.
-func (s *scene) sectionSteel(v *view) {
+func (s *scene) sectionSteel(v *figure) {
 	for _, b := range s.bars {
 		line := b.line
 		if b.Role == "D" {
@@ -148,57 +150,95 @@ func (s *scene) besideVertical(d *placed) []vertex {
 	return d.line
 }
 
-// sectionSizes draws the dimensions.
-func (s *scene) sectionSizes(v *view, left float64) {
-	x := left - v.pt(8)
-	v.upright(x-v.pt(19), 0, []run{{0, s.h, s.sp.Length(inches(s.h))}})
-	var runs []run
+// sectionSizes draws the dimensions: the heights left of the wall, the footing
+// under everything that is said of it.
+func (s *scene) sectionSizes(v *figure, left float64) {
+	v.upright(s.dowelLine(v), 0, s.dowelRuns(v))
+	var fill []run
 	if s.said {
-		runs = append(runs, run{-s.tf, 0, s.sp.Size(inches(s.tf))})
+		fill = append(fill, run{-s.tf, 0, s.sp.Size(inches(s.tf))})
 	}
 	if a := s.in.GradeA.Inches(); a > 0 {
-		runs = append(runs, run{0, a, s.sp.Length(s.in.GradeA)})
+		fill = append(fill, run{0, a, s.sp.Length(s.in.GradeA)})
 	}
-	v.upright(x, 0, runs)
-	s.dowelSizes(v)
+	chains := [][]run{fill}
+	if y := s.waterLevel(); y > 0 {
+		chains = append(chains, []run{{0, y, s.sp.Sentence("sheet.water", s.sp.Length(inches(y)))}})
+	}
+	chains = append(chains, []run{{0, s.h, s.sp.Length(inches(s.h))}})
+	x := left - v.pt(8)
+	for _, c := range chains {
+		v.upright(x, 0, c)
+		x -= v.pt(v.leftOf(c) + 4)
+	}
+	s.footSizes(v)
+}
+
+// waterLevel is the level of standing water against the wall, 0 for none.
+func (s *scene) waterLevel() float64 {
+	if !s.in.Water.Standing {
+		return 0
+	}
+	return math.Min(s.in.Water.Level.Inches(), s.in.GradeA.Inches())
+}
+
+// footSizes measures the footing, under the leaders to its bars.
+func (s *scene) footSizes(v *figure) {
+	end := s.t + s.toe
 	y := -s.tf - v.pt(14)
+	for _, l := range v.leaders {
+		a, b := l[0], l[1]
+		x := end + v.pt(8)
+		if b.y < 0 && a.x > x && b.x < end {
+			y = math.Min(y, a.y+(b.y-a.y)*(a.x-x)/(a.x-b.x)-v.pt(13))
+		}
+	}
 	if !s.said {
 		v.across(y, -s.tf, []run{{0, s.t, s.sp.Size(inches(s.t))}})
 		return
 	}
-	runs = nil
-	for _, r := range [][2]float64{{-s.heel, 0}, {0, s.t}, {s.t, s.t + s.toe}} {
+	var runs []run
+	for _, r := range [][2]float64{{-s.heel, 0}, {0, s.t}, {s.t, end}} {
 		if r[1]-r[0] > 0.05 {
 			runs = append(runs, run{r[0], r[1], s.sp.Size(inches(r[1] - r[0]))})
 		}
 	}
 	v.across(y, -s.tf, runs)
+	if len(runs) < 2 {
+		return
+	}
 	y -= v.pt(14)
 	if v.tightRun(runs) {
 		y -= v.pt(9)
 	}
-	v.across(y, -s.tf, []run{{-s.heel, s.t + s.toe, s.sp.Size(inches(s.width()))}})
+	v.across(y, -s.tf, []run{{-s.heel, end, s.sp.Size(inches(s.width()))}})
 }
 
-// dowelSizes measures the dowels up into the wall and, where the line lies
+// insideHeel is the least heel, in points, over which the dowels' dimension
+// line stands; else it stands left of the footing.
+const insideHeel = 42.0
+
+// dowelLine is where the dowels' dimension line stands.
+func (s *scene) dowelLine(v *figure) float64 {
+	if s.heel < v.pt(insideHeel) {
+		return -v.pt(14) - s.heel
+	}
+	return -v.pt(14)
+}
+
+// dowelRuns are the dowels' length up into the wall and, where the line lies
 // outside the footing, down into it.
-func (s *scene) dowelSizes(v *view) {
-	d := s.find("D")
+func (s *scene) dowelRuns(v *figure) (runs []run) {
+	d := s.find(calc.DowelBar)
 	if d == nil {
-		return
+		return nil
 	}
-	up := d.line[0].y
-	x, outside := -v.pt(14), s.heel < v.pt(42)
-	if outside {
-		x -= s.heel
-	}
-	word := "sheet.up"
-	if b := s.find("V"); b != nil && b.Lap > 0 {
+	up, word := d.line[0].y, "sheet.up"
+	if b := s.find(calc.VerticalBar); b != nil && b.Lap > 0 {
 		word = "sheet.lap"
 	}
-	runs := []run{{0, up, s.sp.Sentence(word, s.sp.AtLeast(inches(up)))}}
-	if s.said && outside {
+	if s.said && s.heel < v.pt(insideHeel) {
 		runs = append(runs, run{-d.Down.Inches(), 0, s.sp.Size(d.Down)})
 	}
-	v.upright(x, 0, runs)
+	return append(runs, run{0, up, s.sp.Sentence(word, s.sp.AtLeast(inches(up)))})
 }

@@ -13,7 +13,7 @@ const laterSlab = calc.SlabLater
 
 // sectionNotes writes the notes of the section: those of the wall in a column
 // beside it, those of its foot beside the footing.
-func (s *scene) sectionNotes(v *view, left float64) {
+func (s *scene) sectionNotes(v *figure, left float64) {
 	wallX, footX := s.t+v.pt(columnGap), s.t+s.toe+v.pt(footGap)
 	var wall, foot []callout
 	for i := range s.bars {
@@ -23,13 +23,15 @@ func (s *scene) sectionNotes(v *view, left float64) {
 			foot = append(foot, s.footNote(b))
 		case calc.DowelBar:
 			wall = append(wall, s.wallNote(b))
-			foot = append(foot, s.hookNote(b))
+			if s.said {
+				foot = append(foot, s.hookNote(b))
+			}
 		default:
 			wall = append(wall, s.wallNote(b))
 		}
 	}
 	b := s.in.GradeB.Inches()
-	low, high := math.Max(0, b)+v.pt(4), s.h-v.pt(2)
+	low, high := math.Max(0, b)+v.pt(4), s.top()+v.pt(220)
 	var blocked []span
 	if b > 0 {
 		blocked = append(blocked, span{b - v.pt(bandDepth+1), b + v.pt(2)})
@@ -39,22 +41,26 @@ func (s *scene) sectionNotes(v *view, left float64) {
 	}
 	footHigh := -v.pt(bandDepth + 2)
 	if s.slab != nil {
-		low, footHigh = math.Max(s.slab.y1, 0)+v.pt(3), math.Min(0, s.slab.y0)-v.pt(2)
-		foot = append(foot, callout{lines: wrapped(footWidth, s.slabWords()), target: point{footX - v.pt(7), s.slab.y0 + v.pt(3)}})
+		note := callout{lines: wrapped(footWidth, s.slabWords())}
 		if s.slab.y0 > v.pt(30) {
 			blocked = append(blocked, span{s.slab.y0 - v.pt(2), s.slab.y1 + v.pt(2)})
+			note.target = point{wallX - v.pt(7), s.slab.y1 - v.pt(1)}
+			wall = append(wall, note)
 			low = v.pt(4)
+		} else {
+			low, footHigh = math.Max(s.slab.y1, 0)+v.pt(3), math.Min(0, s.slab.y0)-v.pt(2)
+			note.target = point{footX - v.pt(7), s.slab.y0 + v.pt(3)}
+			foot = append(foot, note)
 		}
 	}
-	if !s.floored {
-		high = s.h + v.pt(18)
-	} else if s.hung {
-		blocked = append(blocked, span{s.floorTop() - boardDepth - joistDepth - v.pt(2), s.floorTop() + v.pt(2)})
-		high = s.h + v.pt(60)
+	if s.floored {
+		floor := s.floorTop()
+		blocked = append(blocked, span{floor - boardDepth - joistDepth - v.pt(2), floor + v.pt(2)})
+		wall = append(wall, callout{lines: wrapped(columnWidth, s.sp.Sentence("sheet.floor-takes", s.reaction())), target: point{wallX - v.pt(9), floor}})
 	}
 	v.column(wallX, low, high, wall, blocked)
-	v.column(footX, -s.tf-v.pt(90), footHigh, foot, nil)
-	s.heldNotes(v, left)
+	v.column(footX, -s.tf-v.pt(240), footHigh, foot, nil)
+	s.groundNotes(v, left)
 }
 
 // wallNote says size, spacing and side of the wall's bars.
@@ -151,21 +157,15 @@ func (s *scene) slabWords() string {
 	return s.sp.Sentence(id, s.sp.Size(inches(s.slab.y1-s.slab.y0)))
 }
 
-// heldNotes says what holds the top, where it is drawn.
-func (s *scene) heldNotes(v *view, left float64) {
-	top := s.reaction()
-	switch {
-	case s.floored:
-		at := point{s.t + v.pt(4), s.floorTop() + v.pt(2)}
-		if s.hung {
-			at.x = s.t + v.pt(columnGap)
-		}
-		v.say(text{at: at, words: s.sp.Sentence("sheet.floor-takes", top), h: 1, v: 1})
-	case s.tie != nil:
-		at := point{left, s.tie.y1 + v.pt(2)}
-		v.say(text{at: at, words: s.sp.Sentence("sheet.tie-slab", s.sp.Size(s.in.Tie.SlabThickness)), h: 1, v: 1})
+// groundNotes names the ground, or the slab on it, where the dowels leave room.
+func (s *scene) groundNotes(v *figure, left float64) {
+	up := 0.0
+	if d := s.find(calc.DowelBar); d != nil {
+		up = d.line[0].y + v.pt(12)
 	}
-	if a := s.in.GradeA.Inches(); a > 0 && s.tie == nil {
+	if a := s.in.GradeA.Inches(); s.tie != nil && s.tie.y0 > up {
+		v.say(text{at: point{left, s.tie.y1 + v.pt(2)}, words: s.sp.Sentence("sheet.tie-slab", s.sp.Size(s.in.Tie.SlabThickness)), h: 1, v: 1})
+	} else if s.tie == nil && a > up {
 		v.say(text{at: point{left, a + v.pt(1)}, words: s.sp.Word("sheet.ground"), h: 1, v: 1})
 	}
 }

@@ -56,7 +56,7 @@ const (
 // tidy makes a text that was typed fit for one line: no signs of control, no
 // marks that turn the direction of reading, no end of words.
 func tidy(s string) string {
-	const longest = 80
+	const longest = 60
 	var b strings.Builder
 	n := 0
 	for _, r := range strings.ToValidUTF8(s, "") {

@@ -4,7 +4,7 @@ import "math"
 
 // stipple covers cut concrete with specks, denser than even but never in rows,
 // and the same every time.
-func (v *view) stipple(b box) {
+func (v *figure) stipple(b box) {
 	step := v.pt(7.5)
 	seed := uint32(2463534242)
 	random := func() float64 {
@@ -30,7 +30,7 @@ func (v *view) stipple(b box) {
 
 // earth draws the line of the ground and, under it, groups of strokes that
 // lean to both sides in turn.
-func (v *view) earth(x0, x1, level float64) {
+func (v *figure) earth(x0, x1, level float64) {
 	if x1-x0 < v.pt(2) {
 		return
 	}
@@ -54,7 +54,7 @@ func (v *view) earth(x0, x1, level float64) {
 const bandDepth = 9.0
 
 // breakLine is the long line with a kink where a drawing leaves off.
-func (v *view) breakLine(from, to point) {
+func (v *figure) breakLine(from, to point) {
 	dx, dy := to.x-from.x, to.y-from.y
 	far := math.Hypot(dx, dy)
 	if far < v.pt(4) {

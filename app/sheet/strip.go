@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"strconv"
 
 	"standingbeam/app/letters"
 	"standingbeam/app/words"
@@ -36,8 +37,8 @@ func (d *drawing) pad(by float64) {
 
 // strip writes the words of the drawing: whose it is, the answer, the bars,
 // the cautions.
-func (s *scene) strip(o Options, scale, width float64) *view {
-	v := &view{name: "title", scale: scale}
+func (s *scene) strip(o Options, scale, width float64) *figure {
+	v := &figure{name: "title", scale: scale}
 	level := 0.0
 	write := func(bold bool, parts ...string) {
 		for _, p := range parts {
@@ -85,12 +86,17 @@ func (s *scene) materials() string {
 	return s.sp.Sentence("sheet.materials", s.sp.Quantity(units.Of(m.Fc, units.Strength)), s.steel())
 }
 
-// steel is the grade of the bars in ksi, or in MPa for a metric reader.
+// grades are the grades of bars in ksi and their names in MPa (ASTM A615/A615M,
+// Table 2).
+var grades = map[int]int{40: 280, 60: 420, 80: 550}
+
+// steel is the grade of the bars as it is rolled on them.
 func (s *scene) steel() string {
-	if s.sp.System == words.Metric {
-		return s.sp.Quantity(units.Of(s.in.Material.Fy, units.Strength))
+	ksi := int(math.Round(s.in.Material.Fy.KSI()))
+	if n := grades[ksi]; n > 0 && s.sp.System == words.Metric {
+		return strconv.Itoa(n)
 	}
-	return s.sp.Sentence("sheet.ksi", s.sp.Number(s.in.Material.Fy.KSI(), 0))
+	return strconv.Itoa(ksi)
 }
 
 // books names the rulebook that decides and the other, with their editions.

@@ -29,7 +29,7 @@ func (d *drawing) svg(title string) string {
 
 type svgWriter struct {
 	strings.Builder
-	v *view
+	v *figure
 }
 
 func (w *svgWriter) raw(s string) *svgWriter { w.WriteString(s); return w }

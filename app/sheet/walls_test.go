@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"fmt"
-	"os"
 	"testing"
 
 	"standingbeam/app/words"
@@ -15,70 +14,89 @@ const (
 	in = units.Inch
 )
 
-// walls are one wall of each condition as a house has them.
+// wall is a wall of a condition as houses have it.
+func wall(c calc.Condition) calc.Input {
+	w := calc.Input{Condition: c, Height: 9 * ft, GradeA: 8 * ft, Thickness: 10 * in,
+		Soil:     calc.Soil{Basis: calc.SoilClass, Class: "SM"},
+		Material: calc.Material{Fc: 3000 * units.PSI, Fy: 60 * units.KSI},
+		Footing:  calc.Footing{Given: true, Width: 24 * in, Thickness: 12 * in, NoToe: true, Bearing: 2000 * units.PSF, Friction: 0.4},
+	}
+	switch c {
+	case calc.BracedTop:
+		w.Name, w.Foot.Held = "East cellar wall", calc.SlabTight
+	case calc.FreeTop:
+		w.Name, w.Height, w.GradeA = "Garden wall", 6*ft, 6*ft
+		w.Footing.Width, w.Footing.NoToe, w.Footing.Toe = 5*ft, false, 18*in
+	case calc.TiedToSlab:
+		w.Name, w.Footing.Width = "Porch wall", 36*in
+		w.Tie = calc.Tie{SlabThickness: 4 * in, SlabLength: 30 * ft}
+	case calc.SoilBothSides:
+		w.Name, w.TopHeld, w.GradeB = "Garage wall", true, 4*ft
+	}
+	return w
+}
+
+// walls are walls of each condition, and the odd ones: not held, plain, wet,
+// with bars fixed, without a footing, with no number.
 func walls() map[string]calc.Input {
-	base := func(c calc.Condition, name string) calc.Input {
-		return calc.Input{Name: name, Condition: c, Height: 9 * ft, GradeA: 8 * ft, Thickness: 10 * in,
-			Soil:     calc.Soil{Basis: calc.SoilClass, Class: "SM"},
-			Material: calc.Material{Fc: 3000 * units.PSI, Fy: 60 * units.KSI},
-			Footing:  calc.Footing{Given: true, Width: 24 * in, Thickness: 12 * in, NoToe: true, Bearing: 2000 * units.PSF, Friction: 0.4},
-		}
+	out := map[string]calc.Input{}
+	for c, name := range []string{"braced", "free", "tied", "both"} {
+		out[name] = wall(calc.Condition(c))
 	}
-	braced := base(calc.BracedTop, "East cellar wall")
-	braced.Foot.Held = calc.SlabTight
-	free := base(calc.FreeTop, "Garden wall")
-	free.Height, free.GradeA = 6*ft, 6*ft
-	free.Footing.Width, free.Footing.NoToe, free.Footing.Toe = 5*ft, false, 18*in
-	tied := base(calc.TiedToSlab, "Porch wall")
-	tied.Tie = calc.Tie{SlabThickness: 4 * in, SlabLength: 30 * ft}
-	tied.Footing.Width = 36 * in
-	both := base(calc.SoilBothSides, "Garage wall")
-	both.TopHeld, both.GradeB = true, 4*ft
-	return map[string]calc.Input{"braced": braced, "free": free, "tied": tied, "both": both}
+	free := wall(calc.SoilBothSides)
+	free.TopHeld = false
+	out["both-free"] = free
+	wet := wall(calc.BracedTop)
+	wet.Water, wet.Foot.Held, wet.Surcharge.Live = calc.Water{Standing: true, Level: 5 * ft}, calc.SlabLater, 100*units.PSF
+	out["wet"] = wet
+	plain := wall(calc.BracedTop)
+	plain.Height, plain.GradeA = 4*ft, 3*ft
+	out["crawl"] = plain
+	fixed := wall(calc.BracedTop)
+	fixed.Rulebook, fixed.Vertical = calc.Engineered, calc.Bars{Fixed: true, Size: 4, Spacing: 18 * in, Face: calc.FaceA}
+	out["wrong-face"] = fixed
+	unsaid := wall(calc.BracedTop)
+	unsaid.Footing, unsaid.Soil, unsaid.Foot.Held = calc.Footing{}, calc.Soil{Basis: calc.SoilUnknown, Swells: calc.No}, calc.GroundOnly
+	out["unsaid"] = unsaid
+	swells := wall(calc.FreeTop)
+	swells.Soil.Class = "CH"
+	out["swells"] = swells
+	rakers := wall(calc.TiedToSlab)
+	rakers.Tie.Before, rakers.Tie.Anchor = calc.Rakers, calc.OppositeWall
+	out["rakers"] = rakers
+	hung := wall(calc.BracedTop)
+	hung.Brace, hung.Foot.SlabBase = 7*ft+6*in, 20*in
+	out["hung"] = hung
+	return out
 }
 
-func TestLook(t *testing.T) {
-	dir := os.Getenv("LOOK")
-	if dir == "" {
-		return
+func answered(t testing.TB, w calc.Input) calc.Result {
+	t.Helper()
+	r, err := calc.Design(w)
+	if err != nil {
+		t.Fatalf("%s: %v", w.Name, err)
 	}
-	for name, w := range walls() {
-		r, err := calc.Design(w)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for sys, sp := range map[string]words.Speaker{"us": {}, "metric": {System: words.Metric}} {
-			s := newScene(&r, sp)
-			d := s.layOut(7.5, 5.4)
-			os.WriteFile(fmt.Sprintf("%s/%s-%s.svg", dir, name, sys), []byte(d.svg(name)), 0o644)
-			fmt.Println(name, sys, d.views[0].scale, d.views[1].scale, d.views[2].scale, d.views[0].crowded, d.views[1].crowded, d.views[2].crowded)
-		}
-	}
+	return r
 }
 
-func TestLookFiles(t *testing.T) {
-	dir := os.Getenv("LOOK")
-	if dir == "" {
-		return
+// readers are who the papers are made for.
+func readers() map[string]Options {
+	out := map[string]Options{}
+	for _, paper := range []string{Letter, A4} {
+		for sys, name := range []string{"ft-in", "metric"} {
+			out[name+" "+paper] = Options{Speaker: words.Speaker{System: words.System(sys)}, Paper: paper,
+				Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
+		}
 	}
-	for name, w := range walls() {
-		r, _ := calc.Design(w)
-		o := Options{Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
-		os.WriteFile(dir+"/"+name+".svg", []byte(SVG(r, o)), 0o644)
-		os.WriteFile(dir+"/"+name+".dxf", []byte(DXF(r, o)), 0o644)
-	}
+	return out
 }
 
-func TestLookCrew(t *testing.T) {
-	dir := os.Getenv("LOOK")
-	if dir == "" {
-		return
-	}
+// eachPaper runs a test over all walls and readers.
+func eachPaper(t *testing.T, test func(t *testing.T, r calc.Result, o Options)) {
 	for name, w := range walls() {
-		r, _ := calc.Design(w)
-		o := Options{Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
-		os.WriteFile(dir+"/"+name+"-crew.html", []byte(Crew(r, o)), 0o644)
-		o.Paper, o.Speaker.System = A4, words.Metric
-		os.WriteFile(dir+"/"+name+"-crew-a4.html", []byte(Crew(r, o)), 0o644)
+		r := answered(t, w)
+		for reader, o := range readers() {
+			t.Run(fmt.Sprint(name, " ", reader), func(t *testing.T) { test(t, r, o) })
+		}
 	}
 }

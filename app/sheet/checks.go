@@ -1,0 +1,173 @@
+package sheet
+
+import (
+	"math"
+	"sort"
+	"strings"
+
+	"standingbeam/app/view"
+	"standingbeam/calc"
+)
+
+// ordered are the checks as they are read: those that decide first, what fails
+// before what is open before what holds, and then by their ratio. Those that
+// do not apply are last.
+func ordered(all []calc.Check) []calc.Check {
+	rank := func(c calc.Check) int {
+		n := map[calc.State]int{calc.Fails: 0, calc.Open: 1, calc.Holds: 2}[c.State]
+		switch {
+		case c.State == calc.NotApplicable:
+			return 9
+		case !c.Decides:
+			return n + 3
+		}
+		return n
+	}
+	out := append([]calc.Check(nil), all...)
+	sort.SliceStable(out, func(i, j int) bool {
+		a, b := out[i], out[j]
+		if rank(a) != rank(b) {
+			return rank(a) < rank(b)
+		}
+		x, _ := a.Ratio()
+		y, _ := b.Ratio()
+		return x > y+1e-9
+	})
+	return out
+}
+
+// summaryPart lists every check in a line.
+func (c *calculation) summaryPart() {
+	c.part("checks")
+	var rows [][]string
+	for _, k := range ordered(c.r.Checks) {
+		decides := "sheet.check.decides"
+		if !k.Decides {
+			decides = "sheet.check.compares"
+		}
+		if k.State == calc.NotApplicable {
+			decides = "sheet.check.idle"
+		}
+		rows = append(rows, []string{c.sp.CheckName(k), c.amount(k), c.ratio(k), c.sp.State(k.State), c.sp.Word(decides), c.source(k.Rulebook, k.Clause)})
+	}
+	c.table("sheet-table sheet-summary", c.heads("sheet.check.", "name", "amount", "ratio", "state", "role", "source"), rows)
+	c.end()
+}
+
+// amount is what is asked of what there is, a factor the other way round.
+func (s *scene) amount(k calc.Check) string {
+	switch {
+	case k.State == calc.NotApplicable, k.NoValue && k.Demand.Base == 0:
+		return "–"
+	case k.NoValue:
+		return s.sp.Sentence("check.asked", s.sp.Demand(k.Demand))
+	}
+	return s.sp.Sentence("check.amount", s.sp.Demand(k.Demand), s.sp.Capacity(k.Capacity))
+}
+
+// ratio is rounded up, so that what reads 1.00 holds.
+func (s *scene) ratio(k calc.Check) string {
+	r, ok := k.Ratio()
+	switch {
+	case !ok:
+		return "–"
+	case r > 99:
+		return s.sp.Word("check.far-over")
+	}
+	return s.sp.Number(math.Ceil(r*100-1e-7)/100, 2)
+}
+
+// workingPart opens every check that applies.
+func (c *calculation) workingPart() {
+	c.part("workings")
+	c.el("p", "", c.sp.Word("sheet.workings.about"))
+	for _, k := range ordered(c.r.Checks) {
+		c.open("div", "sheet-check")
+		c.el("h3", "", c.sp.Sentence("sheet.check.heading", c.sp.CheckName(k), c.sp.State(k.State), c.ratio(k)))
+		if k.State == calc.NotApplicable {
+			if k.Because != nil {
+				c.el("p", "", c.sp.Note(*k.Because))
+			}
+			c.close("div")
+			continue
+		}
+		c.el("p", "sheet-ask", c.sp.CheckQuestion(k))
+		c.steps(view.Working(c.sp, k.Steps))
+		c.el("p", "sheet-end", c.conclusion(k))
+		c.close("div")
+	}
+	c.end()
+}
+
+// steps writes a working: the formula as the book has it, the same with its
+// numbers, the result, the clause.
+func (c *calculation) steps(steps []view.Step) {
+	if len(steps) == 0 {
+		return
+	}
+	c.open("table", "sheet-steps")
+	c.open("tbody", "")
+	for _, st := range steps {
+		c.open("tr", "")
+		c.open("td", "")
+		c.formula(st.Symbol)
+		c.close("td")
+		c.open("td", "")
+		c.open("p", "")
+		c.formula("= " + st.Formula)
+		c.close("p")
+		if st.Numbers != "" {
+			c.open("p", "")
+			c.formula("= " + st.Numbers)
+			c.close("p")
+		}
+		if len(st.With) > 0 {
+			c.el("p", "sheet-with", c.sp.Sentence("sheet.with", strings.Join(st.With, "; ")))
+		}
+		c.close("td")
+		c.open("td", "")
+		c.el("p", "", "= "+st.Result)
+		c.close("td")
+		c.el("td", "", "\u2002"+st.Clause)
+		c.close("tr")
+	}
+	c.close("tbody", "table")
+}
+
+// formula writes powers raised.
+func (c *calculation) formula(f string) {
+	for {
+		before, after, power := strings.Cut(f, "^")
+		c.text(before)
+		if !power {
+			return
+		}
+		n := strings.IndexFunc(after, func(r rune) bool { return (r < '0' || r > '9') && r != '.' })
+		if strings.HasPrefix(after, "(") {
+			n = strings.IndexByte(after, ')') + 1
+		}
+		if n < 0 {
+			n = len(after)
+		}
+		c.el("sup", "", after[:n])
+		f = after[n:]
+	}
+}
+
+// conclusion says how the check ends and by which rule.
+func (c *calculation) conclusion(k calc.Check) string {
+	text := c.amount(k)
+	switch {
+	case k.State == calc.Fails:
+		text = joined("; ", text, c.sp.Shortfall(k))
+	case k.Needs != nil:
+		text = joined("; ", text, c.sp.Note(*k.Needs))
+	case k.Because != nil:
+		text = joined("; ", text, c.sp.Note(*k.Because))
+	}
+	level := "sheet.check.factored"
+	if k.Service {
+		level = "sheet.check.service"
+	}
+	return joined(" · ", text, c.sp.State(k.State), c.sp.Word(level), c.source(k.Rulebook, k.Clause))
+}
