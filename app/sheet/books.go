@@ -3,6 +3,7 @@ package sheet
 import (
 	"strings"
 
+	"standingbeam/app/view"
 	"standingbeam/calc"
 	"standingbeam/calc/units"
 )
@@ -10,30 +11,13 @@ import (
 // bookPart sets the two rulebooks side by side, with the table's own answer.
 func (c *calculation) bookPart() {
 	c.part("books")
-	decides, other := c.editions()
-	c.table("sheet-table", []string{c.sp.Word("page.book.decides"), c.sp.Word("page.book.compares")}, [][]string{
-		{joined(": ", decides, c.sp.BarsAnswer(*c.r)), joined(": ", other, c.compared())}})
-	c.el("p", "", c.sp.Word("page.book.why"))
+	both := view.Books(c.sp, *c.r)
+	c.table("sheet-table", []string{both.Decides.Role, both.Other.Role}, [][]string{
+		{joined(": ", both.Decides.Edition, both.Decides.Says), joined(": ", both.Other.Edition, both.Other.Says)}})
+	c.el("p", "", both.Why)
 	c.table("sheet-table", []string{c.r.Table.Name, ""}, c.tableRows())
 	c.spread()
 	c.end()
-}
-
-// compared is what the rulebook that does not decide says.
-func (s *scene) compared() string {
-	switch {
-	case s.r.Governs == calc.Engineered && !s.r.Table.Inside:
-		return s.sp.Word("page.book.silent")
-	case s.r.ComparePlain:
-		return s.sp.Word("headline.plain")
-	case len(s.r.Compare) == 0:
-		return s.sp.Word("page.book.nothing")
-	}
-	sets := make([]string, 0, len(s.r.Compare))
-	for _, b := range s.r.Compare {
-		sets = append(sets, s.sp.BarSet(b))
-	}
-	return strings.Join(sets, s.sp.Word("headline.and"))
 }
 
 // tableRows is the answer of the residential table.
@@ -73,22 +57,8 @@ func (c *calculation) tableRows() (rows [][]string) {
 // spread is the answer for each soil that it may be, where it is not known.
 func (c *calculation) spread() {
 	var rows [][]string
-	for _, p := range c.r.Spread {
-		says := c.sp.Word("sheet.spread.none")
-		switch {
-		case p.Plain:
-			says = c.sp.Word("headline.plain")
-		case p.Possible:
-			says = c.sp.Bars(calc.Bar{Size: p.Size, Spacing: p.Spacing})
-		}
-		table := c.sp.Word("page.book.silent")
-		switch {
-		case p.Table.Inside && p.Table.Plain:
-			table = c.sp.Word("headline.plain")
-		case p.Table.Inside:
-			table = c.sp.Bars(calc.Bar{Size: p.Table.Size, Spacing: p.Table.Spacing})
-		}
-		rows = append(rows, []string{c.sp.Quantity(units.Of(p.Fluid, units.Weight)), c.sp.Demand(units.Of(p.Moment, units.LineMoment)), says, table})
+	for i, one := range view.Soils(c.sp, *c.r) {
+		rows = append(rows, []string{one.Soil, c.sp.Demand(units.Of(c.r.Spread[i].Moment, units.LineMoment)), one.Engineered, one.Table})
 	}
 	c.table("sheet-table", c.heads("sheet.spread.", "fluid", "moment", "engineered", "table"), rows)
 }

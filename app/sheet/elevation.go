@@ -67,7 +67,7 @@ func (s *scene) elevationWall(v *figure, length float64) {
 			notes = lastNote(notes, b, at, high*0.75)
 		case calc.HorizontalBar, calc.TopBar:
 			for _, y := range b.levels {
-				v.bar(b.db, []vertex{{point: point{0, y}}, {point: point{length, y}}})
+				v.fineBar(b, []vertex{{point: point{0, y}}, {point: point{length, y}}})
 			}
 			notes = append(notes, callout{mark: b.mark, target: point{length, b.levels[len(b.levels)/2]}})
 			continue
@@ -81,10 +81,20 @@ func (s *scene) elevationWall(v *figure, length float64) {
 			continue
 		}
 		for _, x := range at {
-			v.bar(b.db, []vertex{{point: point{x, low}}, {point: point{x, high}}})
+			v.fineBar(b, []vertex{{point: point{x, low}}, {point: point{x, high}}})
 		}
 	}
 	v.column(length+v.pt(14), 0, s.h+v.pt(220), notes, nil)
+}
+
+// fineBar draws one of a set of bars, thin enough that the set stays a set of
+// lines.
+func (v *figure) fineBar(b *placed, at []vertex) {
+	v.bar(b.db, at)
+	if b.Spacing > 0 {
+		p := &v.paths[len(v.paths)-1]
+		p.pen = math.Max(thin, math.Min(barPen, v.points(b.Spacing.Inches())*0.22))
+	}
 }
 
 // lastNote marks the last of a set of bars.

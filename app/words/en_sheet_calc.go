@@ -111,7 +111,6 @@ var enCalculation = table{
 	"sheet.spread.moment":     "Bending, factored",
 	"sheet.spread.engineered": "Engineered",
 	"sheet.spread.table":      "By the table",
-	"sheet.spread.none":       "no bars found that carry it",
 
 	"sheet.question":      "{0} What follows from it for this wall?",
 	"sheet.question.open": "{0}: {1}",
