@@ -23,7 +23,7 @@ CHECK := $(CACHE)/bin/staticcheck-$(STATICCHECK)
 # Packages that run without a browser, and so under node too.
 PURE := ./calc/... $(wildcard ./app/view ./app/draw ./app/words ./app/wallfile)
 
-.PHONY: build run test bench size clean lint wasm program tools browser axe \
+.PHONY: build run test bench size clean lint wasm program tools browser axe servers \
 	test-native test-wasm test-browser site-quick
 
 # --- the site ---------------------------------------------------------------
@@ -76,12 +76,12 @@ test-native:
 test-wasm:
 	$(call tests,wasm,$(WASM) go test -v -exec "env -i PATH=$$PATH HOME=$$HOME $$(go env GOROOT)/lib/wasm/go_js_wasm_exec" $(PURE))
 
-test-browser: browser axe site-quick
+test-browser: browser axe servers site-quick
 	$(call tests,browser,go test -tags browser -v -p 1 -count=1 -timeout 20m ./app/pagetest)
 
 bench: browser axe build ## speed and size, printed; nothing is judged
 	go test -run '^$$' -bench . -benchmem ./calc/... ./app/...
-	BENCH=1 go test -tags browser -run '^TestBench' -v -p 1 -count=1 -timeout 30m ./app/pagetest | grep -vE '^(=== |PASS)'
+	BENCH=1 go test -tags browser,bench -run '^TestBench' -v -p 1 -count=1 -timeout 30m ./app/pagetest | grep -vE '^(=== |PASS)'
 
 # --- what has to be there ---------------------------------------------------
 
@@ -96,6 +96,20 @@ browser:
 		as_root=$$([ "$$(id -u)" = 0 ] || echo sudo); \
 		export DEBIAN_FRONTEND=noninteractive; \
 		$$as_root apt-get update && $$as_root apt-get -o DPkg::Lock::Timeout=900 install -y --no-install-recommends chromium poppler-utils brotli; }
+
+# Servers as Debian builds them, for the tests of hosting: unpacked, not
+# installed, so that nothing begins to serve on this machine.
+servers: $(CACHE)/servers/ready
+
+$(CACHE)/servers/ready:
+	rm -rf $(CACHE)/servers
+	mkdir -p $(CACHE)/servers/debs
+	cd $(CACHE)/servers/debs; \
+	get() { apt-get download nginx apache2-bin $$(apt-cache depends apache2-bin | sed -nE 's/^ *[|]?Depends: (libapr[a-z0-9]+)$$/\1/p'); }; \
+	get || { as_root=$$([ "$$(id -u)" = 0 ] || echo sudo); $$as_root apt-get update && get; }
+	for deb in $(CACHE)/servers/debs/*.deb; do dpkg-deb -x $$deb $(CACHE)/servers; done
+	rm -r $(CACHE)/servers/debs
+	touch $@
 
 axe: $(CACHE)/axe-$(AXE).min.js
 
