@@ -28,6 +28,7 @@ func (p *page) OnMount(ctx app.Context) {
 	defer p.caught()
 	p.applyTheme()
 	p.awaitLate(ctx)
+	p.tellStorage(ctx)
 	p.listen(ctx)
 	p.installable = ctx.IsAppInstallable()
 	p.mountEmbedded(ctx)

@@ -72,6 +72,7 @@ func (p *page) awaitLate(ctx app.Context) {
 		ctx.Dispatch(func(ctx app.Context) {
 			defer p.caught()
 			p.takeLoaded(l)
+			p.tellStorage(ctx)
 			p.applyTheme()
 			ctx.Defer(p.settle)
 		})
@@ -91,6 +92,15 @@ func storageWord(err error) string {
 		return "page.storage.damaged"
 	}
 	return "page.storage.refused"
+}
+
+// tellStorage says at the start that nothing can be kept here, and offers a
+// file instead.
+func (p *page) tellStorage(ctx app.Context) {
+	if p.storage == "" || p.storage == "page.storage.kept" {
+		return
+	}
+	p.tell(ctx, told{text: p.word(p.storage), acts: []act{{p.word("page.kept.export"), func(app.Context) { p.export() }}}})
 }
 
 // save has the state of the page kept.
