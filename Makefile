@@ -21,8 +21,9 @@ APP   := $(CACHE)/bin/standingbeam
 CHECK := $(CACHE)/bin/staticcheck-$(STATICCHECK)
 
 # Packages that run without a browser, and so under node too.
-PURE := ./calc/... $(wildcard ./app/view ./app/draw ./app/words ./app/wallfile)
+PURE = $(shell $(WASM) go list -f '{{.ImportPath}} {{join .Deps " "}}' ./... | grep -v -e go-app -e '^standingbeam/app/pagetest' | cut -d' ' -f1)
 
+.NOTPARALLEL:
 .PHONY: build run test bench size clean lint wasm program tools browser axe servers \
 	test-native test-wasm test-browser site-quick
 
@@ -56,9 +57,9 @@ test: lint test-native test-wasm test-browser ## everything, browser last
 
 lint: $(CHECK) ## gofmt, vet and staticcheck for both targets
 	@bad=$$(gofmt -l app calc web testdata); test -z "$$bad" || { echo "gofmt: $$bad"; exit 1; }
-	go vet -tags browser ./...
+	go vet -tags browser,bench ./...
 	$(WASM) go vet ./...
-	$(CHECK) -tags browser ./...
+	$(CHECK) -tags browser,bench ./...
 	$(WASM) $(CHECK) ./...
 
 # $(call tests,NAME,COMMAND): runs the tests with their whole output in a log;
