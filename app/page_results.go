@@ -18,6 +18,7 @@ func (p *page) renderResults(v view.View) app.UI {
 		p.renderNotes("engineer", "notes asks", v.Engineer),
 		p.renderNotes("warnings", "notes", v.Warnings),
 		p.renderNotes("assumptions", "notes", v.Assumptions),
+		p.renderSheets(v.Stale),
 	)
 }
 

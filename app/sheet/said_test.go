@@ -190,9 +190,9 @@ func FuzzMarkup(f *testing.F) {
 
 func TestFileName(t *testing.T) {
 	for _, test := range []struct{ job, wall, kind, want string }{
-		{"Mill Lane 4", "East wall", CrewDrawing, "Mill Lane 4 - East wall - crew drawing"},
-		{"", "", CalculationSheet, "calculation sheet"},
-		{"a/b", `..\c`, DrawingFile, "a b - c - drawing"},
+		{"Mill Lane 4", "East wall", "crew drawing", "Mill Lane 4 - East wall - crew drawing"},
+		{"", "", "calculation sheet", "calculation sheet"},
+		{"a/b", `..\c`, "drawing", "a b - c - drawing"},
 		{" ", "", "", "Standing Beam"},
 	} {
 		if got := FileName(test.job, test.wall, test.kind); got != test.want {

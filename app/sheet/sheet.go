@@ -32,13 +32,6 @@ type Options struct {
 	Person  string
 }
 
-// Kinds of paper, for [FileName].
-const (
-	CrewDrawing      = "crew drawing"
-	CalculationSheet = "calculation sheet"
-	DrawingFile      = "drawing"
-)
-
 // size is what the paper leaves inside its margins, in inches.
 func (o Options) size() (width, height float64) {
 	if o.Paper == A4 {
@@ -83,8 +76,8 @@ func (s *scene) name() string {
 	return s.sp.Word("page.unnamed")
 }
 
-// FileName is the name under which a paper is kept: job, wall and kind,
-// without what file systems refuse. It has no ending.
+// FileName is the name under which a paper is kept: job, wall and kind of
+// paper, without what file systems refuse. It has no ending.
 func FileName(job, wall, kind string) string {
 	var parts []string
 	for _, p := range []string{job, wall, kind} {

@@ -109,4 +109,18 @@ var enSheet = table{
 	"sheet.tick.load":       "No more than {0} on the ground behind the wall",
 	"sheet.tick.no-load":    "Machines and heaps kept back from the wall by its height, {0}: no load was counted",
 	"sheet.tick.inspector":  "Inspector has seen it",
+
+	// On the page.
+	"page.sheets":             "Papers to hand over",
+	"page.sheet.job":          "Job",
+	"page.sheet.date":         "Date",
+	"page.sheet.person":       "Drawn for",
+	"page.sheet.paper":        "Paper",
+	"page.sheet.paper.letter": "Letter",
+	"page.sheet.paper.a4":     "A4",
+	"page.sheet.crew":         "Crew drawing",
+	"page.sheet.calculation":  "Calculation sheet",
+	"page.sheet.svg":          "Drawing as SVG",
+	"page.sheet.dxf":          "Drawing as DXF",
+	"page.sheet.drawing":      "drawing",
 }
