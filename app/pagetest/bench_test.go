@@ -59,23 +59,23 @@ func buildEmpty(t *testing.T) string {
 	t.Helper()
 	dir := t.TempDir()
 	wasm := filepath.Join(dir, "web/app.wasm")
-	run(t, nil, "go", "run", "./empty", dir)
+	runTool(t, nil, "go", "run", "./empty", dir)
 	if err := os.MkdirAll(filepath.Dir(wasm), 0o755); err != nil {
 		t.Fatal(err)
 	}
 	if err := os.WriteFile(filepath.Join(dir, "web/icon.svg"), []byte(`<svg xmlns="http://www.w3.org/2000/svg"/>`), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	run(t, []string{"GOOS=js", "GOARCH=wasm"}, "go", "build", "-ldflags=-s -w", "-trimpath", "-o", wasm, "./empty")
+	runTool(t, []string{"GOOS=js", "GOARCH=wasm"}, "go", "build", "-ldflags=-s -w", "-trimpath", "-o", wasm, "./empty")
 	files, err := filepath.Glob(filepath.Join(dir, "*.*"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	run(t, nil, "brotli", append([]string{"-q", "11", wasm}, files...)...)
+	runTool(t, nil, "brotli", append([]string{"-q", "11", wasm}, files...)...)
 	return dir
 }
 
-func run(t *testing.T, env []string, name string, args ...string) {
+func runTool(t *testing.T, env []string, name string, args ...string) {
 	t.Helper()
 	command := exec.Command(name, args...)
 	command.Env = append(os.Environ(), env...)
