@@ -15,6 +15,8 @@ export PORT ?= 8000
 STATICCHECK := v0.8.2
 AXE         := 4.14.1
 AXE_SHA256  := e6b0ce02b84d892e2e33e403485e7f3d6c29e2be6df65daf44d89ba564139745
+DXF         := 1.1.2
+DXF_SHA256  := 7d0dd662abab9a3e9a0335a5ff9c112f637c6c994be4961d04fc44ddbcb7c489
 
 WASM  := GOOS=js GOARCH=wasm
 APP   := $(CACHE)/bin/standingbeam
@@ -24,7 +26,7 @@ CHECK := $(CACHE)/bin/staticcheck-$(STATICCHECK)
 PURE = $(shell $(WASM) go list -f '{{.ImportPath}} {{join .Deps " "}}' ./... | grep -v -e go-app -e '^standingbeam/app/pagetest' | cut -d' ' -f1)
 
 .NOTPARALLEL:
-.PHONY: build run test bench size clean lint wasm program tools browser axe servers \
+.PHONY: build run test bench size clean lint wasm program tools browser axe dxf servers \
 	test-native test-wasm test-browser site-quick
 
 # --- the site ---------------------------------------------------------------
@@ -77,7 +79,7 @@ test-native:
 test-wasm:
 	$(call tests,wasm,$(WASM) go test -v -exec "env -i PATH=$$PATH HOME=$$HOME $$(go env GOROOT)/lib/wasm/go_js_wasm_exec" $(PURE))
 
-test-browser: browser axe servers site-quick
+test-browser: browser axe dxf servers site-quick
 	$(call tests,browser,go test -tags browser -v -p 1 -count=1 -timeout 20m ./app/pagetest)
 
 bench: browser axe build ## speed and size, printed; nothing is judged
@@ -120,3 +122,13 @@ $(CACHE)/axe-$(AXE).min.js:
 	echo '$(AXE_SHA256)  $(CACHE)/npm/axe-core-$(AXE).tgz' | sha256sum -c -
 	tar -xzf $(CACHE)/npm/axe-core-$(AXE).tgz -C $(CACHE)/npm package/axe.min.js
 	mv $(CACHE)/npm/package/axe.min.js $@
+
+# A general reader of DXF files, for the drawings.
+dxf: $(CACHE)/dxf-parser-$(DXF).js
+
+$(CACHE)/dxf-parser-$(DXF).js:
+	mkdir -p $(CACHE)/npm
+	cd $(CACHE)/npm && npm pack --silent dxf-parser@$(DXF)
+	echo '$(DXF_SHA256)  $(CACHE)/npm/dxf-parser-$(DXF).tgz' | sha256sum -c -
+	tar -xzf $(CACHE)/npm/dxf-parser-$(DXF).tgz -C $(CACHE)/npm package/dist/dxf-parser.js
+	mv $(CACHE)/npm/package/dist/dxf-parser.js $@
