@@ -1,0 +1,213 @@
+package formula
+
+import (
+	"math"
+	"strings"
+
+	"standingbeam/calc/units"
+	"standingbeam/calc/working"
+)
+
+// Line is one step of a working, ready to be printed.
+type Line struct {
+	Step    working.Step
+	Formula Formula
+	Numbers Formula // empty where the formula is a single symbol or number
+	Result  Given
+	Terms   []Given // each symbol once
+}
+
+// Given is a symbol with the number that is printed for it.
+type Given struct {
+	Symbol string
+	Text   string // the number
+	Value  float64
+	Unit   units.Unit
+	Of     units.Quantity
+	From   int // the earlier line whose result it is, -1 where it is given
+}
+
+// Print writes a number with so many decimals.
+type Print func(v float64, decimals int) string
+
+// Significant digits of a printed number: as many as it takes, within these.
+const (
+	fewest = 4
+	most   = 9
+)
+
+// Write makes the lines of a chain. A number has four significant digits, and
+// more where a sum computed again from what is printed would differ from its
+// printed result by more than one of the last digit. A symbol has the same
+// digits wherever it stands in the chain.
+func Write(chain []working.Step, print Print) []Line {
+	w := writer{print: print, digits: map[string]int{}}
+	for i, step := range chain {
+		w.lines = append(w.lines, w.read(step, i))
+	}
+	for range most * 4 {
+		if !w.sharpen() {
+			break
+		}
+	}
+	out := make([]Line, len(w.lines))
+	for i := range w.lines {
+		out[i] = w.line(&w.lines[i])
+	}
+	return out
+}
+
+type writer struct {
+	print  Print
+	digits map[string]int
+	lines  []draft
+}
+
+// draft is a line whose digits are not settled.
+type draft struct {
+	step    working.Step
+	formula Formula
+	numbers node
+	result  Given
+	terms   []Given
+}
+
+// read parses one step and puts its numbers in.
+func (w *writer) read(step working.Step, at int) draft {
+	d := draft{step: step, result: Given{Symbol: step.Symbol, Of: step.Value, Unit: step.Value.Kind.US(), From: -1}}
+	b, strip := basisOf(step.With), strip(step.With)
+	c := converter{shares: map[string]share{}, inFeet: map[string]bool{}}
+	exact := values{}
+	for _, t := range step.With {
+		if _, twice := exact[t.Symbol]; twice {
+			continue
+		}
+		g := Given{Symbol: t.Symbol, Of: t.Value, Unit: unitIn(t.Value.Kind, b), From: -1}
+		for i := range at {
+			if w.lines[i].step.Symbol == t.Symbol {
+				g.From = i
+			}
+		}
+		exact[t.Symbol] = printedValue(t.Value, g.Unit)
+		c.shares[t.Symbol] = shareOf(t.Value.Kind, b, strip)
+		c.inFeet[t.Symbol] = t.Value.Kind == units.Size && b == feet
+		d.terms = append(d.terms, g)
+	}
+	var err error
+	if d.formula, err = Parse(step.Formula); err != nil || atom(d.formula.root) {
+		return d
+	}
+	n := change(d.formula.root, func(n node) node {
+		if s, ok := n.(symbol); ok {
+			if _, known := exact[s.name]; known {
+				return printed{name: s.name}
+			}
+		}
+		return n
+	})
+	n, from := c.convert(n)
+	n = factored(n, from, shareOf(step.Value.Kind, feet, strip))
+	if want := step.Value.US(); !from.bare && math.Abs(n.eval(exact)-want) > 1e-6*math.Max(math.Abs(want), 1e-3) {
+		return d // what would be printed is not what was computed
+	}
+	d.numbers = n
+	return d
+}
+
+// printedValue is a quantity in its printed unit. An angle is computed with in
+// radians and printed in degrees.
+func printedValue(q units.Quantity, u units.Unit) float64 {
+	if q.Kind == units.Degrees {
+		return q.Base
+	}
+	return q.In(u)
+}
+
+// sharpen looks for lines that do not come out as printed, and gives their
+// terms a digit more. It reports whether it did.
+func (w *writer) sharpen() (changed bool) {
+	for i := range w.lines {
+		d := &w.lines[i]
+		if d.numbers == nil {
+			continue
+		}
+		at := values{}
+		for _, t := range d.terms {
+			at[t.Symbol] = w.rounded(t)
+			if t.Of.Kind == units.Degrees {
+				at[t.Symbol] *= float64(units.Degree)
+			}
+		}
+		decimals := w.decimals(d.result)
+		last := math.Pow(10, float64(-decimals))
+		if math.Abs(d.numbers.eval(at)-w.rounded(d.result)) <= last {
+			continue
+		}
+		for _, t := range d.terms {
+			v := t.Of.In(t.Unit)
+			if n := w.digitsOf(t.Symbol); n < most && math.Abs(w.rounded(t)-v) > 1e-12*math.Abs(v) {
+				w.digits[t.Symbol] = n + 1
+				changed = true
+			}
+		}
+	}
+	return changed
+}
+
+func (w *writer) digitsOf(symbol string) int { return max(fewest, w.digits[symbol]) }
+
+// decimals are the digits behind the point that a number is printed with.
+func (w *writer) decimals(g Given) int {
+	v := math.Abs(g.Of.In(g.Unit))
+	n := w.digitsOf(g.Symbol)
+	if !(v > 0) || math.IsInf(v, 0) {
+		return n
+	}
+	return min(12, max(0, n-1-int(math.Floor(math.Log10(v)+1e-12))))
+}
+
+func (w *writer) rounded(g Given) float64 {
+	scale := math.Pow(10, float64(w.decimals(g)))
+	return math.Round(g.Of.In(g.Unit)*scale) / scale
+}
+
+// text prints a number without the zeros at its end.
+func (w *writer) text(g Given) string {
+	n := w.decimals(g)
+	v := w.rounded(g)
+	for n > 0 {
+		scale := math.Pow(10, float64(n-1))
+		if math.Abs(math.Round(v*scale)/scale-v) > 1e-9*math.Pow(10, float64(-n)) {
+			break
+		}
+		n--
+	}
+	return w.print(v, n)
+}
+
+// line settles a draft.
+func (w *writer) line(d *draft) Line {
+	settle := func(g Given) Given {
+		g.Text, g.Value = w.text(g), w.rounded(g)
+		return g
+	}
+	out := Line{Step: d.step, Formula: d.formula, Result: settle(d.result)}
+	texts := map[string]string{}
+	for _, t := range d.terms {
+		t = settle(t)
+		out.Terms = append(out.Terms, t)
+		texts[t.Symbol] = t.Text
+		if t.Of.Kind == units.Degrees {
+			texts[t.Symbol] += "°"
+		}
+	}
+	if d.numbers != nil {
+		out.Numbers = Formula{numbers: true, root: change(d.numbers, func(n node) node {
+			if p, ok := n.(printed); ok {
+				return printed{p.name, strings.TrimSpace(texts[p.name])}
+			}
+			return n
+		})}
+	}
+	return out
+}
