@@ -38,25 +38,26 @@ func (v *figure) column(x, low, high float64, list []callout, blocked []span) {
 	for i, b := range blocked {
 		spans[i] = span{v.points(b.from), v.points(b.to)}
 	}
-	var best []float64
-	var order []callout
-	least := math.MaxInt
-	for swap := -1; swap < len(list)-1 && least > 0; swap++ {
-		tried := append([]callout(nil), list...)
-		if swap >= 0 {
-			tried[swap], tried[swap+1] = tried[swap+1], tried[swap]
-		}
-		where, ok := v.inColumn(tried, low, high, spans)
-		if !ok {
-			continue
-		}
-		if n := v.tangles(x, tried, where); n < least {
-			best, order, least = where, tried, n
-		}
-	}
-	if len(list) > 0 && best == nil {
+	order := list
+	best, ok := v.inColumn(order, low, high, spans)
+	if !ok {
 		v.crowded = true
 		return
+	}
+	least := v.tangles(x, order, best)
+	for better := true; better && least > 0; {
+		better = false
+		for i := range len(order) - 1 {
+			tried := append([]callout(nil), order...)
+			tried[i], tried[i+1] = tried[i+1], tried[i]
+			where, ok := v.inColumn(tried, low, high, spans)
+			if !ok {
+				continue
+			}
+			if n := v.tangles(x, tried, where); n < least {
+				order, best, least, better = tried, where, n, true
+			}
+		}
 	}
 	for i, c := range order {
 		v.callout(point{x, v.pt(best[i])}, c)

@@ -6,16 +6,14 @@ import (
 	"standingbeam/calc"
 )
 
-// cutWidth is the length of wall that the level cut shows, in points.
-const cutWidth = 132.0
-
 // cut is the level cut through the wall just above the footing: soil side
-// above, open side below, with cover and depth of every upright bar.
-func (s *scene) cut(scale float64) *figure {
+// above, open side below, with the cover of the upright bars. It takes a width
+// in points.
+func (s *scene) cut(scale, width float64) *figure {
 	v := &figure{name: "cut", scale: scale}
 	s.coverSizes(v)
 	left := math.Min(-v.pt(18), v.bounds().x0)
-	length := v.pt(cutWidth)
+	length := math.Max(v.pt(width-2*markRadius-16)+left, v.pt(80))
 	// y is upward: face A, x = 0, lies at y = t.
 	y := func(x float64) float64 { return s.t - x }
 	v.line(concrete, heavy, point{0, 0}, point{length, 0})
@@ -28,7 +26,7 @@ func (s *scene) cut(scale float64) *figure {
 		v.bar(h.db, []vertex{{point: point{0, y(h.x)}}, {point: point{length, y(h.x)}}})
 	}
 	var notes []callout
-	first := v.pt(66)
+	first := length / 2
 	for i := range s.bars {
 		b := &s.bars[i]
 		x := first
@@ -54,8 +52,8 @@ func (s *scene) cut(scale float64) *figure {
 		notes = append(notes, callout{mark: b.mark, target: point{at.x + v.pt(1.4), at.y}})
 	}
 	v.say(text{at: point{0, s.t + v.pt(bandDepth+2)}, words: s.sp.Face(calc.FaceA), h: 1, v: 1})
-	v.say(text{at: point{0, -v.pt(2)}, words: s.sp.Face(calc.FaceB), h: 1, v: -1})
-	v.column(length+v.pt(14), -v.pt(30), s.t+v.pt(30), notes, nil)
+	v.say(text{at: point{0, -v.pt(2)}, words: s.sp.FaceFirst(calc.FaceB), h: 1, v: -1})
+	v.column(length+v.pt(14), -v.pt(2), s.t+v.pt(100), notes, nil)
 	s.caption(v, s.sp.Word("sheet.view.cut"), left)
 	return v
 }

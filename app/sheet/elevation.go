@@ -8,7 +8,7 @@ import (
 )
 
 // elevation shows a stretch of the wall and its footing, seen from the open
-// side, with the bars as if the concrete were glass.
+// side, with the bars as if the concrete were glass. It takes a width in points.
 func (s *scene) elevation(scale, width float64) *figure {
 	v := &figure{name: "elevation", scale: scale}
 	s.levelSizes(v)

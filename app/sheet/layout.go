@@ -93,7 +93,7 @@ func (s *scene) scaleBar(v *figure, at point) {
 
 // Room between the views, in inches of paper.
 const (
-	sideWidth = 3.0 // kept for elevation and level cut beside the section
+	sideWidth = 2.75 // kept for elevation and level cut beside the section
 	gapWide   = 0.22
 	gapLeast  = 0.08
 	smallFrom = 40 // from this scale on, the other way to lay out is tried
@@ -121,7 +121,7 @@ func (s *scene) layOut(width, height float64) *drawing {
 
 func (s *scene) sideBySide(width, height float64) (*drawing, bool) {
 	section, ok := s.fitted(width-sideWidth-0.1, height, s.section)
-	cut, ok1 := s.fitted(sideWidth, 1.75, s.cut)
+	cut, ok1 := s.fitted(sideWidth, 1.75, s.cutOf)
 	side := width - section.wide() - 0.1
 	elevation, ok2 := s.fitted(side, height-cut.high()-gapLeast, func(scale float64) *figure { return s.elevation(scale, min(side, 3.6)*72) })
 	under := elevation.high() + max(gapLeast, min(gapWide, height-elevation.high()-cut.high()))
@@ -131,8 +131,10 @@ func (s *scene) sideBySide(width, height float64) (*drawing, bool) {
 	return &drawing{width: width, height: max(section.high(), under+cut.high()), views: []*figure{section, elevation, cut}}, ok && ok1 && ok2
 }
 
+func (s *scene) cutOf(scale float64) *figure { return s.cut(scale, sideWidth*72) }
+
 func (s *scene) stacked(width, height float64) (*drawing, bool) {
-	cut, ok := s.fitted(sideWidth, 1.5, s.cut)
+	cut, ok := s.fitted(sideWidth, 1.5, s.cutOf)
 	section, ok1 := s.fitted(width, height-cut.high()-gapLeast, s.section)
 	under := section.high() + gapLeast
 	side := width - cut.wide() - gapWide

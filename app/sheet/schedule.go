@@ -15,10 +15,9 @@ type row struct {
 // schedule lists every set of bars: what the crew cuts, bends and places.
 func (s *scene) schedule() []row {
 	out := make([]row, 0, len(s.bars))
-	met := map[calc.Face]bool{}
 	for i := range s.bars {
 		b := &s.bars[i]
-		one := row{mark: b.mark, bars: s.sp.Bars(b.Bar), where: s.where(b, met), one: s.cutLength(b), bend: s.bend(b), lap: s.lap(b),
+		one := row{mark: b.mark, bars: s.sp.Bars(b.Bar), where: s.where(b), one: s.cutLength(b), bend: s.bend(b), lap: s.lap(b),
 			source: joined(", ", b.Rulebook, strings.TrimPrefix(strings.TrimPrefix(b.Clause, b.Rulebook), " "))}
 		if b.Cover > 0 {
 			one.cover = s.sp.Size(b.Cover)
@@ -31,17 +30,11 @@ func (s *scene) schedule() []row {
 	return out
 }
 
-// where says what the bars are and on which side they lie, with where that is
-// when the side is met for the first time.
-func (s *scene) where(b *placed, met map[calc.Face]bool) string {
+// where says what the bars are and on which side they lie.
+func (s *scene) where(b *placed) string {
 	text := s.sp.Word("page.role." + string(b.Role))
 	if b.Face != calc.FaceUnset && b.Role != calc.TopBar && b.Role != calc.SoilVerticalBar {
-		side := s.sp.FaceFirst(b.Face)
-		if met[b.Face] {
-			side = s.sp.Face(b.Face)
-		}
-		met[b.Face] = true
-		text = s.sp.Sentence("page.bar.where", text, side)
+		text = s.sp.Sentence("page.bar.where", text, s.sp.Face(b.Face))
 	}
 	if len(b.Levels) == 0 {
 		return text
@@ -50,7 +43,7 @@ func (s *scene) where(b *placed, met map[calc.Face]bool) string {
 	for _, l := range b.Levels {
 		levels = append(levels, s.sp.Length(l))
 	}
-	return joined("; ", text, s.sp.Sentence("page.bar.levels", strings.Join(levels, ", ")))
+	return joined("; ", text, s.sp.Sentence("sheet.levels", strings.Join(levels, ", ")))
 }
 
 // cutLength is the length of one bar where it follows from the wall.

@@ -11,6 +11,10 @@ var verticals = []calc.BarRole{calc.VerticalBar, calc.SoilVerticalBar}
 
 const laterSlab = calc.SlabLater
 
+// tallWall is the height on paper, in points, from which on a wall has room for
+// the note of its slab beside it.
+const tallWall = 150
+
 // sectionNotes writes the notes of the section: those of the wall in a column
 // beside it, those of its foot beside the footing.
 func (s *scene) sectionNotes(v *figure, left float64) {
@@ -24,7 +28,7 @@ func (s *scene) sectionNotes(v *figure, left float64) {
 		case calc.DowelBar:
 			wall = append(wall, s.wallNote(b))
 			if s.said {
-				foot = append(foot, s.hookNote(b))
+				foot = append(foot, s.hookNote(v, b))
 			}
 		default:
 			wall = append(wall, s.wallNote(b))
@@ -42,13 +46,12 @@ func (s *scene) sectionNotes(v *figure, left float64) {
 	footHigh := -v.pt(bandDepth + 2)
 	if s.slab != nil {
 		note := callout{lines: wrapped(footWidth, s.slabWords())}
-		if s.slab.y0 > v.pt(30) {
-			blocked = append(blocked, span{s.slab.y0 - v.pt(2), s.slab.y1 + v.pt(2)})
+		blocked = append(blocked, span{s.slab.y0 - v.pt(2), s.slab.y1 + v.pt(2)})
+		low, footHigh = v.pt(4), math.Min(0, s.slab.y0)-v.pt(2)
+		if s.slab.y0 > v.pt(30) || v.points(s.h) > tallWall {
 			note.target = point{wallX - v.pt(7), s.slab.y1 - v.pt(1)}
 			wall = append(wall, note)
-			low = v.pt(4)
 		} else {
-			low, footHigh = math.Max(s.slab.y1, 0)+v.pt(3), math.Min(0, s.slab.y0)-v.pt(2)
 			note.target = point{footX - v.pt(7), s.slab.y0 + v.pt(3)}
 			foot = append(foot, note)
 		}
@@ -79,7 +82,7 @@ func (s *scene) wallNote(b *placed) callout {
 		}
 		about = s.sp.Sentence("sheet.side-up", s.sp.Face(b.Face), s.sp.AtLeast(inches(b.line[0].y)))
 	case calc.TieBar:
-		c.target = point{b.line[0].x * 0.2, s.brace}
+		c.target = point{b.HookAvail.Inches() / 2, s.brace}
 		about = s.sp.Sentence("sheet.into-slab", s.sp.AtLeast(b.Length))
 	case calc.TopBar:
 		c.target = b.dots[len(b.dots)-1]
@@ -136,12 +139,15 @@ func (s *scene) footNote(b *placed) callout {
 }
 
 // hookNote says how the dowels are hooked in the footing.
-func (s *scene) hookNote(d *placed) callout {
+func (s *scene) hookNote(v *figure, d *placed) callout {
 	line := s.besideVertical(d)
 	end := line[len(line)-1].point
 	before := line[len(line)-2].point
 	c := callout{mark: d.mark, target: point{(end.x*2 + before.x) / 3, (end.y*2 + before.y) / 3}}
-	parts := []string{s.sp.Sentence("sheet.hook-leg", s.sp.Size(d.Down), s.sp.AtLeast(inches(d.legs[1])))}
+	parts := []string{s.sp.Sentence("sheet.hook-leg", s.sp.AtLeast(inches(d.legs[1])))}
+	if len(s.dowelRuns(v)) < 2 { // no dimension says it
+		parts = append(parts, s.sp.Sentence("sheet.into-footing", s.sp.Size(d.Down)))
+	}
 	if d.flat {
 		parts = append(parts, s.sp.Word("sheet.hook-along"))
 	}

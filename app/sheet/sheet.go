@@ -35,15 +35,16 @@ type Options struct {
 // size is what the paper leaves inside its margins, in inches.
 func (o Options) size() (width, height float64) {
 	if o.Paper == A4 {
-		return 210/25.4 - 2*margin, 297/25.4 - topMargin - margin
+		return 210/25.4 - 2*margin, 297/25.4 - topMargin - footMargin
 	}
-	return 8.5 - 2*margin, 11 - topMargin - margin
+	return 8.5 - 2*margin, 11 - topMargin - footMargin
 }
 
 // Margins in inches, as in web/print.css. The foot holds the page number.
 const (
-	margin    = 0.5
-	topMargin = 0.45
+	margin     = 0.5
+	topMargin  = 0.4
+	footMargin = 0.45
 )
 
 // tidy makes a text that was typed fit for one line: no signs of control, no

@@ -23,7 +23,8 @@ var enSheet = table{
 	"sheet.at-top":         "at the top, one at each face",
 	"sheet.bottom-cover":   "bottom, {0} clear",
 	"sheet.top-cover":      "top, {0} clear",
-	"sheet.hook-leg":       "{0} into the footing, hook leg {1}",
+	"sheet.hook-leg":       "hook, leg {0}",
+	"sheet.into-footing":   "{0} into the footing",
 	"sheet.hook-flat":      "hooks laid flat",
 	"sheet.hook-along":     "turned along the footing",
 	"sheet.slab-tight":     "slab {0}, cast tight to the wall",
@@ -33,6 +34,7 @@ var enSheet = table{
 	"sheet.mark-at":        "{0} at {1}",
 
 	// The bar table.
+	"sheet.levels":       "{0} up",
 	"sheet.with-wall":    "as the wall",
 	"sheet.with-footing": "as the footing",
 	"sheet.straight":     "straight",
