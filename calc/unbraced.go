@@ -189,15 +189,17 @@ func (w *wall) scan(s *standing, b, most units.Length, holds func(*standing, uni
 	if fails < 0 {
 		return most, ""
 	}
-	for fails-safe > 1 {
-		mid := safe + units.Length(max(1, math.Floor(float64(fails-safe)/2)))
-		if g, ok := holds(s, mid, b); ok {
-			safe = mid
+	// Whole inches above safe, counted, so that rounding cannot hold it up.
+	from, lo, hi := safe, 0, int(math.Ceil(float64(fails-safe)-1e-9))
+	for hi-lo > 1 {
+		mid := (lo + hi) / 2
+		if g, ok := holds(s, from+units.Length(mid), b); ok {
+			lo = mid
 		} else {
-			fails, governs = mid, g
+			hi, governs = mid, g
 		}
 	}
-	return units.Length(math.Floor(float64(safe) + 1e-9)), governs
+	return max(b, units.Length(math.Floor(float64(from)+float64(lo)+1e-9))), governs
 }
 
 // unbraced finds the height of fill that the wall stands with nothing at its
