@@ -13,5 +13,5 @@ const pagePath = `^/(index\.html)?$`
 // routes ties the page to its address. Both the browser and the prerendering
 // use it.
 func routes() {
-	app.RouteWithRegexp(pagePath, func() app.Composer { return &page{} })
+	app.RouteWithRegexp(pagePath, func() app.Composer { return &front{} })
 }

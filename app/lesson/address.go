@@ -6,24 +6,24 @@ import (
 	"standingbeam/app/words"
 )
 
-// root is how the part of an address behind its # begins that means a lesson.
-const root = "why"
+// Root is how the part of an address behind its # begins that means a lesson.
+const Root = "why"
 
 // Is reports whether the part of an address behind its # means a lesson.
 func Is(fragment string) bool {
 	fragment = strings.TrimPrefix(fragment, "#")
-	return fragment == root || strings.HasPrefix(fragment, root+"/")
+	return fragment == Root || strings.HasPrefix(fragment, Root+"/")
 }
 
 // Address is the part of an address behind its # that brings a screen back:
 // "why", "why/height", "why/height/9ft". It holds where the control stands
 // once the answer is shown; before, there is only the question.
 func Address(f Form) string {
-	out := root
+	out := Root
 	l, _, ok := find(f.ID)
 	switch {
 	case f.ID == judge:
-		return root + "/" + judge
+		return Root + "/" + judge
 	case !ok:
 		return out
 	}
@@ -48,7 +48,7 @@ func Address(f Form) string {
 // first met.
 func Read(sp words.Speaker, fragment string) Form {
 	parts := strings.Split(strings.TrimPrefix(fragment, "#"), "/")
-	if len(parts) < 2 || parts[0] != root {
+	if len(parts) < 2 || parts[0] != Root {
 		return Form{Speaker: sp}
 	}
 	if parts[1] == judge {
