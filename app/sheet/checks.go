@@ -5,8 +5,10 @@ import (
 	"sort"
 	"strings"
 
-	"standingbeam/app/view"
+	"standingbeam/app/formula"
+	"standingbeam/app/words"
 	"standingbeam/calc"
+	"standingbeam/calc/working"
 )
 
 // ordered are the checks as they are read: those that decide first, what fails
@@ -92,7 +94,7 @@ func (c *calculation) workingPart() {
 			continue
 		}
 		c.el("p", "sheet-ask", c.sp.CheckQuestion(k))
-		c.steps(view.Working(c.sp, k.Steps))
+		c.steps(k.Steps)
 		c.el("p", "sheet-end", c.conclusion(k))
 		c.close("div")
 	}
@@ -100,38 +102,65 @@ func (c *calculation) workingPart() {
 }
 
 // steps writes a working: the formula as the book has it, the same with its
-// numbers, the result, the clause.
-func (c *calculation) steps(steps []view.Step) {
-	if len(steps) == 0 {
+// numbers, the result, the clause. It is set in lines of text, whose letters
+// are all large enough to come through a photocopier.
+func (c *calculation) steps(chain []working.Step) {
+	if len(chain) == 0 {
 		return
 	}
 	c.open("table", "sheet-steps")
 	c.open("tbody", "")
-	for _, st := range steps {
+	for _, l := range formula.Write(chain, c.sp.Number) {
 		c.open("tr", "")
 		c.open("td", "")
-		c.formula(st.Symbol)
+		c.formula(formula.SymbolText(l.Step.Symbol))
 		c.close("td")
 		c.open("td", "")
-		c.open("p", "")
-		c.formula("= " + st.Formula)
-		c.close("p")
-		if st.Numbers != "" {
-			c.open("p", "")
-			c.formula("= " + st.Numbers)
-			c.close("p")
+		for _, f := range []formula.Formula{l.Formula, l.Numbers} {
+			if !f.Empty() {
+				c.open("p", "")
+				c.formula("= " + f.Text())
+				c.close("p")
+			}
 		}
-		if len(st.With) > 0 {
-			c.el("p", "sheet-with", c.sp.Sentence("sheet.with", strings.Join(st.With, "; ")))
+		if with := given(l.Terms); len(with) > 0 {
+			c.el("p", "sheet-with", c.sp.Sentence("sheet.with", strings.Join(with, "; ")))
 		}
 		c.close("td")
 		c.open("td", "")
-		c.el("p", "", "= "+st.Result)
+		c.el("p", "", "= "+c.result(l.Result))
 		c.close("td")
-		c.el("td", "", "\u2002"+st.Clause)
+		c.el("td", "", "\u2002"+l.Step.Clause)
 		c.close("tr")
 	}
 	c.close("tbody", "table")
+}
+
+// given are the symbols whose numbers no earlier line has found.
+func given(terms []formula.Given) (out []string) {
+	for _, t := range terms {
+		if t.From < 0 {
+			out = append(out, formula.SymbolText(t.Symbol)+" = "+amount(t))
+		}
+	}
+	return out
+}
+
+func amount(g formula.Given) string {
+	if g.Unit.Symbol == "" {
+		return g.Text
+	}
+	return g.Text + " " + g.Unit.Symbol
+}
+
+// result is the number in the unit of its formula, and in the reader's where
+// that is another.
+func (c *calculation) result(g formula.Given) string {
+	text := amount(g)
+	if c.sp.System == words.Metric && g.Unit.Symbol != "" && g.Of.Kind.Metric() != g.Of.Kind.US() {
+		text += " = " + c.sp.Quantity(g.Of)
+	}
+	return text
 }
 
 // formula writes powers raised.

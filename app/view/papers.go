@@ -3,13 +3,9 @@ package view
 import (
 	"standingbeam/app/words"
 	"standingbeam/calc"
-	"standingbeam/calc/working"
 )
 
 // What the printed papers say in the same words as the page.
-
-// Working writes the chain behind a number.
-func Working(s words.Speaker, chain []working.Step) []Step { return steps(s, chain) }
 
 // Books sets the book that decides beside the other.
 func Books(s words.Speaker, r calc.Result) Rulebooks { return rulebooks(s, r) }
