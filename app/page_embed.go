@@ -35,11 +35,14 @@ func (p *page) beginEmbedded() bool {
 	}
 	p.begin(k)
 	if !ask.Keep {
-		p.storage = "embed.not-kept"
+		p.storage = notAsked
 	}
 	p.theme = ask.Colors.Palette(ask.Theme).Theme
 	return true
 }
+
+// notAsked is said of the storage where the page around wants nothing kept.
+const notAsked = "embed.not-kept"
 
 // hostKeeper tells the page around of every change, and keeps it only where
 // that page wants it kept.
@@ -151,7 +154,7 @@ func (p *page) dress() {
 // renderEmbedded stands under what is shown of the wall: what holds for every
 // answer, and the way to the whole of this one.
 func (p *page) renderEmbedded(v view.View) app.UI {
-	box := app.Div().ID("embedded").Class("embedded")
+	box := app.Footer().ID("embedded").Class("embedded")
 	if p.embed == nil {
 		return box.Attr("hidden", "true")
 	}

@@ -97,7 +97,7 @@ func storageWord(err error) string {
 // tellStorage says at the start that nothing can be kept here, and offers a
 // file instead.
 func (p *page) tellStorage(ctx app.Context) {
-	if p.storage == "" || p.storage == "page.storage.kept" {
+	if p.storage == "" || p.storage == "page.storage.kept" || p.storage == notAsked {
 		return
 	}
 	p.tell(ctx, told{text: p.word(p.storage), acts: []act{{p.word("page.kept.export"), func(app.Context) { p.export() }}}})

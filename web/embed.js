@@ -39,6 +39,7 @@
       this.#frame.className = "coming";
       this.#frame.title = this.title || this.getAttribute("aria-label") || "Standing Beam";
       this.#frame.referrerPolicy = "no-referrer";
+      this.#frame.loading = "lazy";
       this.#frame.src = new URL("./#embed&" + this.#sent + "&host=" + encodeURIComponent(self.origin), home).href;
       addEventListener("message", this.#hear);
       this.#attributes.observe(this, { attributes: true });

@@ -32,6 +32,9 @@ func TestEmbedDemo(t *testing.T) {
 				}
 				p.frame()
 				p.shot("embed-" + name + "-" + id)
+				if name == "desk" && id != "free" {
+					q.axe() // while it is in view: others are not drawn
+				}
 				if got, want := p.verdict(id), eval[string](q, `document.getElementById("finished").dataset.state`); got != want {
 					t.Errorf("%s: the element says %q, the page in it %q", id, got, want)
 				}
@@ -45,6 +48,19 @@ func TestEmbedDemo(t *testing.T) {
 			p.noCookies()
 		})
 	}
+}
+
+// The page that shows it all lies beside the calculator too, where both are of
+// one origin.
+func TestEmbedDemoAtHome(t *testing.T) {
+	h := newHost(t, distDir, "/tools/x/")
+	p := openTab(t, phone)
+	p.visit(h.url("embed/"))
+	p.begun("east")
+	p.press("#metric")
+	p.until(`document.getElementById("says").textContent.includes("mm")`)
+	p.press("#lower")
+	p.until(`document.getElementById("east").wall.walls[0].grade.a === "6 ft"`)
 }
 
 // What a person does in the calculator is told to the page around, which can
@@ -61,6 +77,10 @@ func TestEmbedTalks(t *testing.T) {
 	before := p.fits("a", q)
 	q.setHeight("7 ft 2 in")
 	p.until(`told.some((d) => d.file.walls[0].height === "7 ft 2 in")`)
+	file := eval[string](p, `JSON.stringify(document.getElementById("a").wall)`)
+	if got, want := p.verdict("a"), solve(t, []byte(file)).Walls[0].Verdict; got != want {
+		t.Errorf("the element says %q, solve says %q of\n%s", got, want, file)
+	}
 
 	eval[bool](p, `(() => { const a = document.getElementById("a"), file = a.wall; file.walls[0].height = "8 ft"; file.walls[0].grade.a = "7 ft"; a.wall = file; return true; })()`)
 	q.wantHeight("8 ft 0 in")
@@ -74,6 +94,9 @@ func TestEmbedTalks(t *testing.T) {
 	if after := p.fits("a", q); after >= before/2 {
 		t.Errorf("the picture alone is %v high, all was %v", after, before)
 	}
+	whole := p.another(phone)
+	whole.open(eval[string](q, `document.getElementById("whole").href`))
+	whole.until(`document.getElementById("f-height").value === "2.44 m" && document.documentElement.dataset.embed === "all"`)
 	eval[bool](p, `(document.getElementById("a").setAttribute("height", "10 ft"), true)`)
 	q.until(`document.querySelector("#figure").textContent.includes("3.05 m")`)
 
