@@ -4,8 +4,6 @@ import (
 	"math"
 
 	"standingbeam/calc"
-	"standingbeam/calc/statics"
-	"standingbeam/calc/units"
 )
 
 // crack draws a crack that opens at a level on face f, mouth px wide, over a
@@ -30,23 +28,6 @@ func (w *stand) crack(level float64, f calc.Face, mouth, share float64) {
 		to(from.x+dx*0.65, from.y+dy*0.65+m*0.3-jag).
 		to(from.x+dx*0.35, from.y+dy*0.35+m*0.7+jag).
 		to(from.x, from.y+m).close())
-}
-
-// fine draws the fine cracks of a wall whose bars carry it: side by side where
-// it bends more than plain concrete bears, each the wider the more it bends.
-func (w *stand) fine(d *statics.Diagram, bears float64, apart float64) {
-	for level := apart / 2; level < w.h; level += apart {
-		m := float64(d.Moment(units.Length(level)))
-		if math.Abs(m) <= bears {
-			continue
-		}
-		f := calc.FaceB
-		if m < 0 {
-			f = calc.FaceA
-		}
-		over := math.Min(math.Abs(m)/bears-1, 2)
-		w.crack(level, f, 1.2+0.9*over, 0.4+0.12*over)
-	}
 }
 
 // bar draws a bar that stands at inches from face A, between two levels.

@@ -103,12 +103,6 @@ func (t *track) point(op byte, x, y float64) *track {
 func (t *track) move(x, y float64) *track { return t.point('M', x, y) }
 func (t *track) to(x, y float64) *track   { return t.point('L', x, y) }
 
-// bow goes on to (x, y) past the control point (cx, cy).
-func (t *track) bow(cx, cy, x, y float64) *track {
-	t.point('Q', cx, cy)
-	return t.point(' ', x, y)
-}
-
 func (t *track) close() *track {
 	t.b.WriteByte('Z')
 	return t

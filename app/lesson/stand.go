@@ -118,9 +118,6 @@ func (w *stand) pieces() []piece {
 // faceA returns the soil side of the wall from the foot up to a level.
 func (w *stand) faceA(top float64) []spot { return w.face(top, calc.FaceA) }
 
-// faceB returns the open side.
-func (w *stand) faceB(top float64) []spot { return w.face(top, calc.FaceB) }
-
 func (w *stand) face(top float64, f calc.Face) []spot {
 	n := max(4, int(top*w.k/9))
 	out := make([]spot, 0, n+1)
