@@ -113,7 +113,7 @@ func (c *calculation) steps(chain []working.Step) {
 	for _, l := range formula.Write(chain, c.sp.Number) {
 		c.open("tr", "")
 		c.open("td", "")
-		c.formula(formula.SymbolText(l.Step.Symbol))
+		c.formula(l.Step.Symbol)
 		c.close("td")
 		c.open("td", "")
 		for _, f := range []formula.Formula{l.Formula, l.Numbers} {
@@ -140,7 +140,7 @@ func (c *calculation) steps(chain []working.Step) {
 func given(terms []formula.Given) (out []string) {
 	for _, t := range terms {
 		if t.From < 0 {
-			out = append(out, formula.SymbolText(t.Symbol)+" = "+amount(t))
+			out = append(out, t.Symbol+" = "+amount(t))
 		}
 	}
 	return out
