@@ -104,9 +104,11 @@ func (p *page) sayReady(ctx app.Context) {
 	p.settle(ctx)
 	p.embed.ready = true
 	p.embed.height = bodyHeight()
-	told, text := p.answer()
-	p.embed.said = text
-	p.say(embed.Message{Says: "ready", Height: p.embed.height, Answer: told})
+	ready := embed.Message{Says: "ready", Height: p.embed.height}
+	if p.embed.ask.Lesson == "" {
+		ready.Answer, p.embed.said = p.answer()
+	}
+	p.say(ready)
 	p.sayRefused()
 	watch := app.FuncOf(func(app.Value, []app.Value) any {
 		ctx.Dispatch(func(ctx app.Context) {

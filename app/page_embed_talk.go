@@ -14,7 +14,7 @@ import (
 
 // tellAnswer tells the wall and its answer when they are others than before.
 func (p *page) tellAnswer() {
-	if !p.embed.ready {
+	if !p.embed.ready || p.embed.ask.Lesson != "" {
 		return
 	}
 	if told, text := p.answer(); text != p.embed.said {
@@ -106,7 +106,7 @@ func (p *page) obey(ctx app.Context, r embed.Request) {
 		return
 	}
 	was, ask := p.embed.ask, r.Ask
-	ask.Host, ask.Keep, ask.KeepAs = was.Host, was.Keep, was.KeepAs
+	ask.Host, ask.Keep, ask.KeepAs, ask.Lesson = was.Host, was.Keep, was.KeepAs, was.Lesson
 	p.embed.ask = ask
 	for i := range p.walls {
 		view.CommitAll(&p.walls[i].wall, p.speaker)

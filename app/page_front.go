@@ -95,10 +95,16 @@ func (f *front) put(at string) {
 }
 
 // goTo is the click on a link to another screen. The framework writes the
-// address; where it thinks that it is there already, this does.
+// address; where it thinks that it is there already, this does. In a page of
+// another site the address and the history, which is also that page's, stay.
 func (f *front) goTo(ctx app.Context, e app.Event) {
 	at := strings.TrimPrefix(ctx.JSSrc().Get("hash").String(), "#")
 	f.show(ctx, at)
+	if f.inside {
+		e.PreventDefault()
+		e.StopImmediatePropagation()
+		return
+	}
 	ctx.Defer(func(app.Context) {
 		if fragment() != at {
 			app.Window().Get("history").Call("pushState", nil, "", "#"+at)

@@ -106,9 +106,9 @@
       }
       if (Array.isArray(m.what)) { console.warn("standing-beam:", m.what.filter((line) => typeof line === "string").join(" ")); }
       if (m.says === "ready") { this.#begin(); }
-      if (m.answer && typeof m.answer.verdict === "string") {
-        this.#answer = m.answer;
-        this.dispatchEvent(new CustomEvent(m.says === "ready" ? "ready" : "change", { detail: m.answer }));
+      if (typeof m.answer?.verdict === "string") { this.#answer = m.answer; }
+      if (m.says === "ready" || m.says === "change") {
+        this.dispatchEvent(new CustomEvent(m.says, { detail: this.#answer }));
       }
     }
 
