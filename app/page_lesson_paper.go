@@ -31,7 +31,7 @@ func (l *lessonPage) renderPaper() app.UI {
 	panels := make([]app.UI, 0, len(p.Panels))
 	for _, n := range p.Panels {
 		panels = append(panels, app.Div().Class("why-panel").Body(app.Raw(n.SVG),
-			app.P().Body(app.Strong().Text(v.Control.Label+": "+n.At+". "), app.Span().Text(n.Say))))
+			app.P().Text(n.Say)))
 	}
 	return paper.Body(
 		app.P().Class("why-count").Text(l.speaker().Word("page.name")+" · "+l.word("title")),

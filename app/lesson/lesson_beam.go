@@ -83,7 +83,7 @@ func showBeam(k *kit) {
 	}
 	k.raw(`</g>`)
 	k.blocks = nil
-	k.beamLabels(w, t, c)
+	k.beamLabels(w, t, c, heap)
 	id := "beam.say.turn"
 	if k.at == 0 {
 		id = "beam.say.lying"
@@ -119,13 +119,13 @@ func (k *kit) fade(v float64, draw func()) {
 	k.raw(`</g>`)
 }
 
-func (k *kit) beamLabels(w *stand, t turned, c bending) {
-	deep := t.spot(spot{w.x - 0.2*w.h*w.k, w.px(0) + 14})
+func (k *kit) beamLabels(w *stand, t turned, c bending, heap float64) {
+	tip := t.spot(spot{w.x - heap - 14, w.px(0) - k.at/6})
 	ground := "lesson.beam.sand"
 	if k.at > 45 {
 		ground = "lesson.beam.ground"
 	}
-	k.call("push", k.sp.Word(ground), anchor{deep.x, deep.y - 26, 0}, anchor{deep.x, deep.y, 0}, anchor{8, deep.y - 40, 1})
+	k.call("push", k.sp.Word(ground), anchor{tip.x, tip.y, 0}, anchor{tip.x + 20, tip.y, 0})
 	if k.asking {
 		return
 	}

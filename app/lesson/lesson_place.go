@@ -46,9 +46,8 @@ func measurePlace(k *kit) facts {
 	bigger, _ := k.carried(placeBigger, middle)
 	moved, _ := k.carried(placeSize, k.pick(7*in, mm(175)))
 	return facts{
-		ask:     []string{k.sp.BarSize(placeSize)},
-		choices: [3][]string{{k.sp.BarSize(placeBigger)}, nil, nil},
-		answer:  []string{k.times(share(moved, base)), k.times(share(bigger, base)), k.sp.BarSize(placeBigger)},
+		ask:    []string{k.sp.BarSize(placeSize)},
+		answer: []string{k.times(share(moved, base)), k.times(share(bigger, base)), k.sp.BarSize(placeBigger)},
 	}
 }
 

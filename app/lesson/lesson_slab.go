@@ -74,7 +74,7 @@ func showSlab(k *kit) {
 	w.toe = (in0.Footing.Width - in0.Thickness).Inches() / 2
 	w.heel = w.toe
 	w.k = 0.80 * k.w / slabMost(k).Inches()
-	w.x, w.y = 0.83*k.w, k.h*0.5
+	w.x, w.y = 0.83*k.w, k.h*0.47
 	if factor < 1 && !k.asking {
 		lean := (1 - factor) * 0.16
 		w.bend.u = func(y float64) float64 { return lean * y * w.k }
@@ -90,7 +90,8 @@ func showSlab(k *kit) {
 	k.block(left, top-1, right-left, math.Max(thick, 4))
 	k.off(0, top-3, k.w, 14)
 	if k.asking {
-		k.call("ink", "?", anchor{left + 8, top - 16, 0})
+		k.rect("unbuilt", 0, top-1, left, math.Max(thick, 4))
+		k.letter("ink", "?", left/2, top-16)
 		return
 	}
 	k.dragTicks(left, w.x-r.Layout.Wedge.Inches()*w.k+moved, top+math.Max(thick, 4))

@@ -34,7 +34,7 @@ func (k *kit) waitAnswer() calc.Result {
 
 func measureWait(k *kit) facts {
 	r := k.waitAnswer()
-	return facts{ask: []string{k.sp.Length(waitHeight(k))}, answer: []string{k.lowLength(r.Today.Level), k.sp.Word("name." + r.Today.Governs)}}
+	return facts{ask: []string{k.sp.Length(waitHeight(k))}, answer: []string{k.lowLength(r.Today.Level), k.ends(r.Today.Governs)}}
 }
 
 func showWait(k *kit) {

@@ -108,6 +108,7 @@ func (k *kit) sweepMarks(c chart, s swept, h units.Length) {
 	m := s.bends(h)
 	p := c.at(h, math.Min(m, c.most))
 	k.line("look", c.x, p.y, p.x, p.y)
+	k.off(c.x, p.y-4, p.x-c.x, 8)
 	k.circle("look-dot", p.x, p.y, 7)
 	k.off(p.x-8, p.y-8, 16, 16)
 	k.call("ink", k.sp.Length(h), anchor{8, p.y - 12, 1}, anchor{8, p.y + 12, 1})

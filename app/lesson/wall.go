@@ -2,6 +2,8 @@ package lesson
 
 import (
 	"math"
+	"unicode"
+	"unicode/utf8"
 
 	"standingbeam/calc"
 	"standingbeam/calc/units"
@@ -117,6 +119,13 @@ func (k *kit) about(l units.Length) string {
 func (k *kit) lowLength(l units.Length) string {
 	step := k.pick(in, mm(10))
 	return k.sp.Length(step * units.Length(math.Floor(float64(l/step)+1e-6)))
+}
+
+// ends names what ends a fill first, as it stands within a sentence.
+func (k *kit) ends(check string) string {
+	name := k.sp.Word("name." + check)
+	r, n := utf8.DecodeRuneInString(name)
+	return string(unicode.ToLower(r)) + name[n:]
 }
 
 // times writes how many times one is of another: "1.95".

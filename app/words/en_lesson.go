@@ -74,7 +74,7 @@ var enLesson = table{
 
 	"lesson.side.title":       "Which side tears",
 	"lesson.side.idea":        "Take the floor away and the crack changes sides.",
-	"lesson.side.lead":        "Concrete tears on the side that is stretched. What holds the top decides which side that is.",
+	"lesson.side.lead":        "Concrete tears on the stretched side. What holds the top decides which side that is.",
 	"lesson.side.ask":         "Nothing holds the top of this wall. Where does it tear?",
 	"lesson.side.choice.1":    "Open side, halfway up",
 	"lesson.side.choice.2":    "Open side, at the foot",
@@ -120,7 +120,7 @@ var enLesson = table{
 	"lesson.place.idea":         "Move one bar across the wall.",
 	"lesson.place.lead":         "A bar pulls against the squeezed side. The farther from it, the better it pulls.",
 	"lesson.place.ask":          "{0} bars in the middle of this wall are too weak. What helps more?",
-	"lesson.place.choice.1":     "Thicker bars in the middle: {0}",
+	"lesson.place.choice.1":     "Thicker bars in the middle",
 	"lesson.place.choice.2":     "The same bars near the open side",
 	"lesson.place.choice.3":     "Both help the same",
 	"lesson.place.answer":       "Moving them: {0} times as strong. {2} in the middle: {1} times, with half as much steel again.",
