@@ -18,7 +18,20 @@ func (r random) in(lo, hi, step float64) float64 {
 	return lo + step*float64(r.IntN(int((hi-lo)/step)+1))
 }
 
-func (r random) inches(lo, hi float64) units.Length { return units.Length(r.in(lo, hi, 1)) }
+// inches is a length between lo and hi: whole inches, sixteenths, or what
+// somebody measured in centimetres.
+func (r random) inches(lo, hi float64) units.Length {
+	switch r.IntN(3) {
+	case 0:
+		return units.Length(r.in(lo, hi, 1.0/16))
+	case 1:
+		return min(units.Length(hi), units.Length(r.in(lo*2.54, hi*2.54, 1))*10*units.Millimetre)
+	}
+	return units.Length(r.in(lo, hi, 1))
+}
+
+// upTo is a length from 0 to most.
+func (r random) upTo(most units.Length) units.Length { return r.inches(0, most.Inches()) }
 
 // odds is true once in n.
 func (r random) odds(n int) bool { return r.IntN(n) == 0 }
@@ -37,12 +50,12 @@ func (r random) wall() calc.Input {
 		Floor:    pick(r, calc.FloorUnset, calc.FloorFlexible, calc.FloorRigid),
 		Seismic:  pick(r, "", "A", "B", "C", "D0", "D1", "D2"),
 	}
-	w.GradeA = units.Length(float64(int(r.Float64() * (w.Height.Inches() + 1))))
+	w.GradeA = r.upTo(w.Height)
 	if r.odds(4) {
 		w.GradeA = w.Height
 	}
 	if w.Condition == calc.SoilBothSides || r.odds(6) {
-		w.GradeB = units.Length(float64(int(r.Float64() * (w.GradeA.Inches() + 1))))
+		w.GradeB = r.upTo(w.GradeA)
 	}
 	r.holds(&w)
 	r.loads(&w)
@@ -77,7 +90,7 @@ func (r random) holds(w *calc.Input) {
 	if !r.odds(5) {
 		f := calc.Footing{Given: true, Width: w.Thickness + units.Length(r.in(0, 120, 2)), Thickness: units.Length(r.in(8, 24, 1)), NoToe: r.odds(2)}
 		if !f.NoToe {
-			f.Toe = units.Length(float64(int(r.Float64() * float64(f.Width-w.Thickness))))
+			f.Toe = r.upTo(f.Width - w.Thickness)
 		}
 		if r.odds(2) {
 			f.Bearing, f.Friction = units.Stress(r.in(1000, 6000, 500))*psf, r.in(0.25, 0.6, 0.05)
@@ -107,7 +120,7 @@ func (r random) loads(w *calc.Input) {
 		w.Surcharge = calc.Surcharge{Dead: units.Stress(r.in(0, 200, 25)) * psf, Live: units.Stress(r.in(0, 200, 20)) * psf}
 	}
 	if r.odds(4) {
-		w.Water = calc.Water{Standing: true, Level: units.Length(float64(int(r.Float64() * w.GradeA.Inches())))}
+		w.Water = calc.Water{Standing: true, Level: r.upTo(w.GradeA)}
 	}
 	if r.odds(3) {
 		most := w.Thickness.Inches() / 2
