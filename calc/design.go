@@ -115,9 +115,7 @@ func (w *wall) closing() {
 	if w.r.Table.Inside && w.r.Verdict == Holds {
 		return
 	}
-	for _, reason := range w.r.Table.Reasons {
-		w.r.Engineer = append(w.r.Engineer, reason)
-	}
+	w.r.Engineer = append(w.r.Engineer, w.r.Table.Reasons...)
 }
 
 // band is what the picture compares the curve with.
