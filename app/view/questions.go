@@ -16,7 +16,6 @@ type questions struct {
 	w        *wallfile.Wall
 	in       calc.Input // as last computed, with what was assumed filled in
 	problems map[string]string
-	info     map[string]wallfile.FieldInfo
 }
 
 func newQuestions(f Form, good Good, problems []wallfile.Problem) *questions {
