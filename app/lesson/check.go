@@ -1,6 +1,7 @@
 package lesson
 
 import (
+	"math"
 	"strconv"
 
 	"standingbeam/calc"
@@ -115,7 +116,7 @@ func (c *caseOf) args(k *kit, r *calc.Result) []string {
 	}
 	m := float64(most(st).Factored)
 	return []string{k.sp.Length(in0.Height), k.sp.Length(in0.GradeA), k.sp.Size(in0.Thickness), bars,
-		k.percent(share(bears, m)), k.lowLength(r.Today.Level), k.sp.Number(share(bears, m), 0)}
+		k.borne(share(bears, m)), k.lowLength(r.Today.Level), k.sp.Number(math.Floor(share(bears, m)), 0)}
 }
 
 // draw draws the wall; once it is judged, what becomes of it.

@@ -196,10 +196,10 @@ func TestSlabFacts(t *testing.T) {
 	for name, k := range kits() {
 		r := answer(k.slabWall(slabNeeds(k)))
 		short := answer(k.slabWall(2 * slabHeight(k)))
-		if _, ok := drag(&r); !ok {
+		if _, asked, ok := drag(&r); !ok || asked < 1.5 {
 			t.Errorf("%s: the slab that is named does not hold", name)
 		}
-		if _, ok := drag(&short); ok {
+		if _, _, ok := drag(&short); ok {
 			t.Errorf("%s: a slab twice the wall's height holds", name)
 		}
 		near(t, name+": what moves", r.Layout.Wedge.Inches(), slabHeight(k).Inches(), 1e-9)
@@ -289,6 +289,15 @@ func TestCheckFacts(t *testing.T) {
 		if today.Verdict != calc.Holds || today.Today.Permission != calc.FillOnlyTo || today.Today.Level >= today.Input.GradeA {
 			t.Errorf("%s: filled today: verdict %v, today %+v", name, today.Verdict, today.Today)
 		}
+	}
+}
+
+// The factor that is asked of a free wall is that of IBC 2021 1807.2.3, 1.5.
+func TestAskedOfAHeel(t *testing.T) {
+	f := Start(words.Speaker{}, "heel")
+	f.Shown, f.At, f.Width, f.Height = true, 10, 390, 330
+	if v := New(f); !strings.Contains(v.Say, "1.67 times what pushes; 1.50 is asked") {
+		t.Errorf("it says %q", v.Say)
 	}
 }
 

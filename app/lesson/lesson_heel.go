@@ -73,7 +73,7 @@ func showHeel(k *kit) {
 	w.footing()
 	w.draw()
 	k.heelForces(w, s)
-	k.tellHeel(s)
+	k.tellHeel(s, checkOf(&r, "sliding", calc.Finished).Demand.US())
 }
 
 // onHeel shades the ground that stands on the heel, with its weight.
@@ -109,21 +109,20 @@ func (k *kit) heelForces(w *stand, s *calc.Stability) {
 	k.call("ink", k.force(holds), anchor{right + 8, under, 1}, anchor{right - holds*px - 8, under, -1}, anchor{k.w - 4, under - 20, -1})
 }
 
-func (k *kit) tellHeel(s *calc.Stability) {
-	const asked = 1.5
+func (k *kit) tellHeel(s *calc.Stability, asked float64) {
 	slide, tip := s.SlidingFactor, s.OverturningFactor
-	k.meter("heel.meter.slide", k.times(slide), slide, 4, asked, slide < asked)
-	k.meter("heel.meter.tip", k.times(tip), tip, 4, asked, tip < asked)
+	k.meter("heel.meter.slide", k.safety(slide), slide, 4, asked, slide < asked)
+	k.meter("heel.meter.tip", k.safety(tip), tip, 4, asked, tip < asked)
 	reach := k.sp.Size(units.Length(k.at))
 	if k.at <= 0 {
 		reach = k.sp.Word("lesson.heel.at.none")
 	}
 	switch {
 	case slide < 1:
-		k.tell("heel.say.slides", reach, k.times(slide))
+		k.tell("heel.say.slides", reach, k.safety(slide))
 	case slide < asked || tip < asked:
-		k.tell("heel.say.short", reach, k.times(slide), k.times(asked))
+		k.tell("heel.say.short", reach, k.safety(slide), k.times(asked))
 	default:
-		k.tell("heel.say.stands", reach, k.times(slide), k.times(asked))
+		k.tell("heel.say.stands", reach, k.safety(slide), k.times(asked))
 	}
 }

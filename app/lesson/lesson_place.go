@@ -138,5 +138,5 @@ func (k *kit) tellPlace(carries, asked float64) {
 	if carries < asked {
 		id = "place.say.short"
 	}
-	k.tell(id, k.sp.Size(units.Length(k.at)), k.percent(share(carries, asked)), k.moment(asked))
+	k.tell(id, k.sp.Size(units.Length(k.at)), k.borne(share(carries, asked)), k.moment(asked))
 }

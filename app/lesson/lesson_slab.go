@@ -33,11 +33,11 @@ func (k *kit) slabWall(length units.Length) calc.Input {
 	return w
 }
 
-// drag is what the slab of an answer holds with, against what the tie pulls,
-// and whether that is enough.
-func drag(r *calc.Result) (factor float64, enough bool) {
+// drag is what the slab of an answer holds, how many times what the tie pulls,
+// how many times is asked, and whether that is enough.
+func drag(r *calc.Result) (factor, asked float64, enough bool) {
 	c := checkOf(r, "slab-drag", calc.Finished)
-	return c.Capacity.US(), c.State == calc.Holds
+	return c.Capacity.US(), c.Demand.US(), c.State == calc.Holds
 }
 
 // slabNeeds is the length that the engine asks for of a slab that is too
@@ -68,7 +68,7 @@ func showSlab(k *kit) {
 	in0 := k.slabWall(length)
 	r := answer(in0)
 	st := stageOf(&r, calc.Finished)
-	factor, enough := drag(&r)
+	factor, asked, enough := drag(&r)
 	_, tie := props(st)
 	w := &stand{s: k.scene, h: in0.Height.Inches(), t: in0.Thickness.Inches(), foot: in0.Footing.Thickness.Inches(), bend: straight()}
 	w.toe = (in0.Footing.Width - in0.Thickness).Inches() / 2
@@ -96,7 +96,7 @@ func showSlab(k *kit) {
 	}
 	k.dragTicks(left, w.x-r.Layout.Wedge.Inches()*w.k+moved, top+math.Max(thick, 4))
 	k.slabForces(w, factor, tie)
-	k.tellSlab(factor, enough, tie)
+	k.tellSlab(factor, asked, enough)
 }
 
 // wedge is the edge of the ground that slides with the wall.
@@ -126,13 +126,13 @@ func (k *kit) slabForces(w *stand, factor, tie float64) {
 	k.call("ink", k.sp.Sentence("lesson.slab.holds", k.force(factor*tie)), anchor{x, y + 20, -1})
 }
 
-func (k *kit) tellSlab(factor float64, enough bool, tie float64) {
-	k.meter("slab.meter", k.sp.Sentence("lesson.of", k.times(factor), k.times(1.5)), factor, 2.4, 1.5, !enough)
+func (k *kit) tellSlab(factor, asked float64, enough bool) {
+	k.meter("slab.meter", k.sp.Sentence("lesson.of", k.safety(factor), k.times(asked)), factor, 2.4, asked, !enough)
 	id := "slab.say.short"
 	if enough {
 		id = "slab.say.holds"
 	} else if factor <= 0 {
 		id = "slab.say.nothing"
 	}
-	k.tell(id, k.sp.Length(units.Length(k.at)), k.percent(factor))
+	k.tell(id, k.sp.Length(units.Length(k.at)), k.borne(factor), k.times(asked))
 }

@@ -134,5 +134,11 @@ func (k *kit) times(v float64) string { return k.sp.Number(v, 2) }
 // timesOf writes the same where it stands by itself: "× 1.95".
 func (k *kit) timesOf(v float64) string { return "× " + k.times(v) }
 
+// safety writes a factor of safety, rounded down.
+func (k *kit) safety(v float64) string { return k.sp.Capacity(units.Quantity{Base: v}) }
+
+// borne writes a share of a hundred of what is asked, rounded down.
+func (k *kit) borne(v float64) string { return k.sp.Number(math.Floor(100*v+1e-6), 0) + "%" }
+
 // percent writes a share of a hundred.
 func (k *kit) percent(v float64) string { return k.sp.Number(100*v, 0) + "%" }

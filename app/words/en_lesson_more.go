@@ -38,7 +38,7 @@ var enLessonMore = table{
 	"lesson.slab.holds":       "slab holds {0}",
 	"lesson.slab.meter":       "Safety of the tie",
 	"lesson.slab.say.nothing": "{0} of slab: all of it lies on the ground that moves with the wall. It holds nothing.",
-	"lesson.slab.say.short":   "{0} of slab: it holds {1} of the pull, and one and a half times is asked.",
+	"lesson.slab.say.short":   "{0} of slab: it holds {1} of the pull; {2} times the pull is asked.",
 	"lesson.slab.say.holds":   "{0} of slab: it holds {1} of the pull. That is enough.",
 	"lesson.slab.picture":     "A wall, true to scale, with a slab on the fill behind it. A dashed line shows the ground that moves with the wall.",
 
