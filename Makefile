@@ -80,7 +80,7 @@ test-wasm:
 	$(call tests,wasm,$(WASM) go test -v -exec "env -i PATH=$$PATH HOME=$$HOME $$(go env GOROOT)/lib/wasm/go_js_wasm_exec" $(PURE))
 
 test-browser: browser axe dxf servers site-quick
-	$(call tests,browser,go test -tags browser -v -p 1 -count=1 -timeout 20m ./app/pagetest)
+	$(call tests,browser,go test -tags browser -v -p 1 -count=1 -timeout 40m ./app/pagetest)
 
 bench: browser axe build ## speed and size, printed; nothing is judged
 	go test -run '^$$' -bench . -benchmem ./calc/... ./app/...

@@ -23,8 +23,9 @@ type host struct {
 	handler http.Handler
 	old     http.Handler // an earlier version, of which oldFile is still served
 	oldFile string
-	maxAge  string // Cache-Control, when the host lets files be stored
-	odd     bool   // sends the program as an unknown type, and nothing compressed
+	maxAge  string        // Cache-Control, when the host lets files be stored
+	odd     bool          // sends the program as an unknown type, and nothing compressed
+	half    chan struct{} // when set, half of the program waits until it is closed
 	asked   []string
 	server  *http.Server
 }
@@ -91,7 +92,10 @@ func (h *host) requests() []string {
 
 func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	h.mu.Lock()
-	handler, maxAge, odd := h.handler, h.maxAge, h.odd
+	handler, out := h.handler, &hostWriter{ResponseWriter: w, cacheControl: h.maxAge, odd: h.odd}
+	if strings.HasSuffix(r.URL.Path, "/app.wasm") {
+		out.half = h.half
+	}
 	if h.old != nil && r.URL.Path == h.oldFile {
 		handler = h.old
 	}
@@ -101,10 +105,10 @@ func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		http.NotFound(w, r)
 		return
 	}
-	if odd {
+	if out.odd {
 		r.Header.Del("Accept-Encoding")
 	}
-	handler.ServeHTTP(&hostWriter{w, maxAge, odd}, r)
+	handler.ServeHTTP(out, r)
 }
 
 // hostWriter changes what a host says about its files.
@@ -112,6 +116,21 @@ type hostWriter struct {
 	http.ResponseWriter
 	cacheControl string
 	odd          bool
+	half         chan struct{}
+}
+
+func (w *hostWriter) Write(data []byte) (int, error) {
+	if w.half == nil {
+		return w.ResponseWriter.Write(data)
+	}
+	first, err := w.ResponseWriter.Write(data[:len(data)/2])
+	if err != nil {
+		return first, err
+	}
+	w.ResponseWriter.(http.Flusher).Flush()
+	<-w.half
+	second, err := w.ResponseWriter.Write(data[len(data)/2:])
+	return first + second, err
 }
 
 func (w *hostWriter) WriteHeader(status int) {

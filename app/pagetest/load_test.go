@@ -56,6 +56,32 @@ func TestPrerendered(t *testing.T) {
 	p.shot("before-the-program")
 }
 
+// While the program comes, the page is there and the strip shows how much of
+// it has come, though it comes compressed.
+func TestProgress(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	h.half = make(chan struct{})
+	p := openTab(t, phone)
+	p.visit(h.url(""))
+	bar := `document.getElementById("app-wasm-loader-bar")`
+	p.until(bar + ".value > 0.2")
+	for range 3 {
+		if value := eval[float64](p, bar+".value"); value > 0.8 {
+			t.Errorf("the strip shows %.2f while half has come", value)
+		}
+		p.frame()
+	}
+	if !eval[bool](p, `document.querySelector("#figure").getBoundingClientRect().height > 100`) {
+		t.Error("the page is not to be seen while the program comes")
+	}
+	if height := eval[float64](p, bar+".getBoundingClientRect().height"); height < 2 || height > 12 {
+		t.Errorf("the strip is %.0f high", height)
+	}
+	p.shot("while-loading")
+	close(h.half)
+	p.ready()
+}
+
 // The policy holds: neither an inline script nor an inline style has effect.
 func TestPolicy(t *testing.T) {
 	h := newHost(t, distDir, "/")
