@@ -119,6 +119,9 @@ func TestEmbedKeeps(t *testing.T) {
 		q := p.inside(id)
 		q.setHeight("8 ft 6 in")
 		p.until(fmt.Sprintf(`document.getElementById(%q).wall.walls[0].height === "8 ft 6 in"`, id))
+		if id == "kept" {
+			q.saved()
+		}
 	}
 	p.do(chromedp.Reload())
 	for id, height := range map[string]string{"kept": "8 ft 6 in", "other": "8 ft", "lost": "8 ft"} {
