@@ -6,6 +6,7 @@ import (
 	"standingbeam/app/view"
 	"standingbeam/app/wallfile"
 	"standingbeam/app/words"
+	"standingbeam/calc"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
@@ -20,9 +21,11 @@ type page struct {
 	speaker words.Speaker
 	theme   string // "light", "dark", "" = as the device
 	show    draw.Show
+	stage   calc.Stage // of the picture, "" = finished
 
 	focus  string          // path of the field being typed in
 	typing string          // the same, until a tap that left it is over
+	began  began           // the wall before that typing
 	open   map[string]bool // what is unfolded
 	check  string          // key of the check whose working is open
 	size   place           // of the picture, CSS pixels
@@ -90,6 +93,7 @@ func (p *page) Render() (ui app.UI) {
 				p.renderFigure(v),
 				p.renderChoices(v),
 			),
+			p.renderChecks(v),
 			p.renderResults(v),
 		),
 		p.renderFoot(v),
@@ -103,13 +107,17 @@ func (p *page) Render() (ui app.UI) {
 func (p *page) look() view.View {
 	k := &p.walls[p.here]
 	form := view.Form{
-		Wall: k.wall, Speaker: p.speaker, Show: p.show, Focus: p.focus, Check: p.check,
+		Wall: k.wall, Speaker: p.speaker, Show: p.show, Stage: p.stage, Focus: p.focus, Check: p.check,
 		Open: p.open, Width: p.size.width, Height: p.size.height,
 	}
 	if p.drag != nil {
 		form.Hold = p.drag.window
 	}
-	p.seen, k.good = p.compute(form, k.good)
+	last := k.good
+	if p.began.path != "" && p.began.now == k.wall {
+		last = p.began.good // not what a text half typed happened to mean
+	}
+	p.seen, k.good = p.compute(form, last)
 	p.drawn = k.wall
 	return p.seen
 }

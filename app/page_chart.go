@@ -1,6 +1,7 @@
 package main
 
 import (
+	"math"
 	"strings"
 
 	"standingbeam/app/view"
@@ -70,26 +71,43 @@ func renderTable(head []string, rows [][]string) app.HTMLTable {
 
 // Sizes of the chart in its own units.
 const (
-	chartWidth, chartHeight, chartGap = 360.0, 150.0, 6.0
+	chartWidth, chartHeight, chartGap, chartFoot, chartLetters = 360.0, 150.0, 6.0, 173.0, 44.0
 )
 
 // chartSVG draws one pair of columns for each level of the low side: the low
-// ground hatched, and as a line what the high ground may reach.
+// ground filled, its level below, and as a line what the high ground may
+// reach, with that level above it. The table beside it says the same.
 func chartSVG(rows []view.ChartRow) string {
 	var b strings.Builder
-	b.WriteString(`<svg class="chart" viewBox="0 0 360 156" aria-hidden="true">`)
+	b.WriteString(`<svg class="chart" viewBox="0 0 360 192" aria-hidden="true">`)
 	step := chartWidth / float64(max(1, len(rows)))
+	every := int(math.Ceil(chartLetters / step)) // where columns are narrow, not each has room for its level
 	for i, r := range rows {
 		x := float64(i)*step + chartGap/2
 		rect(&b, "chart-high", x, r.HighShare, step-chartGap)
 		rect(&b, "chart-low", x, r.LowShare, step-chartGap)
+		if i%every != 0 {
+			continue
+		}
+		middle := x + (step-chartGap)/2
+		word(&b, "", middle, chartFoot-chartHeight*min(max(r.HighShare, 0), 1)-5, short(r.High))
+		word(&b, "chart-low-text", middle, chartFoot+15, short(r.Low))
 	}
-	b.WriteString(`<path class="chart-ground" d="M0 153H360"/></svg>`)
+	b.WriteString(`<path class="chart-ground" d="M0 173H360"/></svg>`)
 	return b.String()
 }
 
 func rect(b *strings.Builder, class string, x, share, width float64) {
 	h := chartHeight * min(max(share, 0), 1)
-	b.WriteString(`<rect class="` + class + `" x="` + plain(x) + `" y="` + plain(153-h) +
+	b.WriteString(`<rect class="` + class + `" x="` + plain(x) + `" y="` + plain(chartFoot-h) +
 		`" width="` + plain(width) + `" height="` + plain(h) + `"/>`)
+}
+
+func word(b *strings.Builder, class string, x, y float64, text string) {
+	b.WriteString(`<text class="` + class + `" x="` + plain(x) + `" y="` + plain(y) + `">` + text + `</text>`)
+}
+
+// short writes a level as narrow as its column.
+func short(level string) string {
+	return strings.NewReplacer(" ft ", "′", " in", "″").Replace(level)
 }

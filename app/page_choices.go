@@ -20,6 +20,7 @@ func (p *page) renderChoices(v view.View) app.UI {
 	return app.Section().Class("choices").Aria("label", p.word("page.choices")).Body(
 		p.renderCards(v.Cards),
 		app.Div().Class("steppers").Body(rows...),
+		p.renderMore(v.Picture),
 		app.Div().Class("groups").Body(groups...),
 	)
 }
@@ -86,8 +87,11 @@ func (r *row) Render() app.UI {
 		body = append(body, r.renderKeys())
 	}
 	class := "row"
+	if f.Down != "" {
+		class += " stepped"
+	}
 	if r.Typing {
-		class = "row typing"
+		class += " typing"
 	}
 	return app.Div().Class(class).DataSet("row", f.Path).Body(body...)
 }

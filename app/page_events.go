@@ -7,6 +7,7 @@ import (
 	"standingbeam/app/view"
 	"standingbeam/app/wallfile"
 	"standingbeam/app/words"
+	"standingbeam/calc"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
@@ -18,9 +19,21 @@ import (
 // wall is the form of the wall on the screen.
 func (p *page) wall() *wallfile.Wall { return &p.walls[p.here].wall }
 
+// began is the wall before a field was typed in, and what it has become by
+// that: while it is still that, the typing goes on from where it began.
+type began struct {
+	path      string
+	from, now wallfile.Wall
+	good      view.Good // the answer that it had
+}
+
 // input takes what was typed.
 func (p *page) input(ctx app.Context, path, text string) {
-	p.wall().Set(path, text)
+	if p.began.path != path || p.began.now != *p.wall() {
+		p.began = began{path: path, from: *p.wall(), good: p.walls[p.here].good}
+	}
+	p.began.now = view.Type(p.began.from, path, text, p.speaker)
+	*p.wall() = p.began.now
 	p.changed(ctx)
 }
 
@@ -43,6 +56,7 @@ func (p *page) onFocus(ctx app.Context, e app.Event) {
 // onBlur gives what was typed its unit, if it has none.
 func (p *page) onBlur(ctx app.Context, e app.Event) {
 	defer p.caught()
+	p.began = began{}
 	if path := data(ctx, "path"); p.focus == path {
 		p.focus = ""
 		if view.Commit(p.wall(), path, p.speaker) {
@@ -105,6 +119,12 @@ func (p *page) onCard(ctx app.Context, e app.Event) {
 func (p *page) onShow(ctx app.Context, e app.Event) {
 	defer p.caught()
 	p.show = view.ShowOf(ctx.JSSrc().Get("value").String())
+	ctx.Defer(p.settle)
+}
+
+func (p *page) onStage(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.stage = calc.Stage(ctx.JSSrc().Get("value").String())
 	ctx.Defer(p.settle)
 }
 

@@ -79,6 +79,13 @@ func (p *page) renderFoot(v view.View) app.UI {
 	return app.Footer().Class("foot").Body(
 		app.H2().Text(p.word("page.safety")),
 		app.Div().Class("safety").Body(safety...),
+		&fold{Page: p, ID: "about", Title: p.word("page.about"), Summary: p.word("page.about.summary"), Open: p.open["about"], Body: func() []app.UI {
+			said := make([]app.UI, 0, len(v.About))
+			for _, s := range v.About {
+				said = append(said, app.P().Text(s))
+			}
+			return said
+		}},
 		p.renderPick("theme", p.word("page.theme"), p.themes(), p.onTheme),
 		install,
 	)

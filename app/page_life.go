@@ -127,7 +127,7 @@ func (p *page) keepHeight() {
 	if !answer.Truthy() {
 		return
 	}
-	key := p.wall().Condition + "/" + strconv.Itoa(p.here) + "/" + plain(p.size.width)
+	key := p.wall().Condition + "/" + strconv.Itoa(p.here) + "/" + plain(p.size.width) + "/" + strconv.Itoa(int(p.speaker.System))
 	if p.tall.key != key {
 		p.tall = tall{key: key}
 		answer.Get("style").Call("removeProperty", "min-height")

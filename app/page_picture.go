@@ -18,15 +18,27 @@ func (p *page) renderFigure(v view.View) app.UI {
 	for _, path := range handlePaths {
 		over = append(over, p.renderHandle(path, v.Picture.Handles))
 	}
+	// It lies over the picture, so that nothing moves while a field is half typed.
+	stale := app.P().Class("stale").ID("stale").Text(v.Stale)
+	if v.Stale == "" {
+		stale.Attr("hidden", "true")
+	}
+	over = append(over, stale)
 	return app.Div().Class("figure").Body(
 		app.Div().ID("figure").Class("sight").Role("group").Aria("label", v.Picture.Title).
 			Aria("describedby", "picture-text").Body(over...),
-		app.Div().Class("sight-more").Body(
-			&fold{Page: p, ID: "more", Title: p.word("page.more"), Class: "small-fold", Open: p.open["more"], Body: func() []app.UI {
-				return []app.UI{p.renderShows(v.Picture.Shows), p.renderValues(v.Picture)}
-			}},
-			app.P().ID("picture-text").Class("unseen").Text(v.Picture.Desc),
-		),
+		app.P().ID("picture-stage").Class("sight-stage").Text(v.Picture.Stage),
+		app.P().ID("picture-text").Class("unseen").Text(v.Picture.Desc),
+	)
+}
+
+// renderMore is what the picture can show instead, and its table of values. It
+// stands under the steppers, on the screen as in the order of the keys.
+func (p *page) renderMore(pic view.Picture) app.UI {
+	return app.Div().Class("sight-more").Body(
+		&fold{Page: p, ID: "more", Title: p.word("page.more"), Summary: p.word("page.more.about"), Open: p.open["more"], Body: func() []app.UI {
+			return []app.UI{p.renderShows(pic.Shows), p.renderStages(pic.Stages), p.renderValues(pic)}
+		}},
 	)
 }
 
@@ -70,8 +82,17 @@ func (p *page) renderShows(shows []view.Choice) app.UI {
 	return p.renderPick("show", p.word("page.show"), shows, p.onShow)
 }
 
+// renderStages chooses the stage that is drawn, where the wall has several.
+func (p *page) renderStages(stages []view.Choice) app.UI {
+	pick := p.renderPick("stage", p.word("page.stage"), stages, p.onStage)
+	if len(stages) == 0 {
+		pick.Attr("hidden", "true")
+	}
+	return pick
+}
+
 // renderPick is one choice out of a few, side by side.
-func (p *page) renderPick(name, title string, choices []view.Choice, chosen app.EventHandler) app.UI {
+func (p *page) renderPick(name, title string, choices []view.Choice, chosen app.EventHandler) app.HTMLFieldSet {
 	body := []app.UI{app.Legend().Text(title)}
 	for _, c := range choices {
 		input := app.Input().Type("radio").Name(name).Value(c.Value).OnChange(chosen)

@@ -6,11 +6,9 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
-// renderResults is what follows from the answers: the checks, the bars, the
-// two rulebooks and what is left to people.
+// renderResults is what else follows from the answers: the bars, the two rulebooks and what is left to people.
 func (p *page) renderResults(v view.View) app.UI {
 	return app.Div().Class("results").Body(
-		p.renderChecks(v),
 		p.renderBars(v.Bars),
 		p.renderChart(v.Chart),
 		p.renderSpread(v.Spread),

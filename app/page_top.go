@@ -39,13 +39,13 @@ func (p *page) renderAnswer(v view.View) app.UI {
 	for _, c := range v.Cautions {
 		cautions = append(cautions, app.Li().Body(app.Span().Text(c)))
 	}
-	stale := app.P().Class("stale").ID("stale").Text(v.Stale)
-	if v.Stale == "" {
-		stale.Attr("hidden", "true")
-	}
 	list := app.Ul().Body(cautions...)
 	box := app.Div().Class("cautions").Body(list)
-	return app.Section().ID("answer").Class("answer").Aria("label", p.word("page.answer")).Body(append(body, box, stale)...)
+	section := app.Section().ID("answer").Class("answer").Aria("label", p.word("page.answer"))
+	if v.Stale != "" {
+		section.DataSet("stale", "true") // it is not the answer to what stands in the fields
+	}
+	return section.Body(append(body, box)...)
 }
 
 func (p *page) renderLine(l view.Line) app.UI {

@@ -13,6 +13,7 @@ type Form struct {
 	Wall    wallfile.Wall
 	Speaker words.Speaker
 	Show    draw.Show
+	Stage   calc.Stage  // of the picture, "" = finished
 	Hold    draw.Window // the picture's window while a handle is dragged
 	Width   float64     // of the picture in CSS pixels
 	Height  float64
@@ -46,6 +47,7 @@ func answer(f Form, last Good) (good Good, problems []wallfile.Problem, stale bo
 	if !last.Known {
 		last, _ = compute(Example(), words.Speaker{})
 	}
+	problems = ownProblems(f, last, problems)
 	patched := f.Wall
 	for _, p := range problems {
 		patched.Set(p.Field, last.Wall.Field(p.Field))
@@ -54,6 +56,27 @@ func answer(f Form, last Good) (good Good, problems []wallfile.Problem, stale bo
 		return good, problems, true
 	}
 	return last, problems, true
+}
+
+// limiting are the fields that set the limits of others.
+var limiting = []string{"height", "thickness", "grade.a", "footing.width"}
+
+// ownProblems leaves out what is only refused because a field that limits it
+// cannot be read: an unreadable height is no fault of the fill.
+func ownProblems(f Form, last Good, problems []wallfile.Problem) []wallfile.Problem {
+	var own []wallfile.Problem
+	patched := f.Wall
+	for _, path := range limiting {
+		for _, p := range problems {
+			if p.Field == path {
+				own = append(own, p)
+				patched.Set(path, last.Wall.Field(path))
+				_, problems = compute(patched, f.Speaker)
+				break
+			}
+		}
+	}
+	return append(own, problems...)
 }
 
 // compute answers a wall, if every field of it can be used.
@@ -94,7 +117,20 @@ func New(f Form, last Good) (View, Good) {
 	for _, id := range []string{"page.safety.law", "page.safety.engineer", "page.safety.dig", "page.safety.forms", "page.safety.brace", "page.safety.bars"} {
 		v.Safety = append(v.Safety, s.Word(id))
 	}
+	v.About = about(f, s, good.Result)
 	return v, good
+}
+
+// about says what the program does and does not, while that part is open.
+func about(f Form, s words.Speaker, r calc.Result) []string {
+	if !f.Open["about"] {
+		return nil
+	}
+	return []string{
+		s.Word("page.about.does"),
+		s.Sentence("page.about.books", r.Editions[calc.Engineered], r.Editions[calc.Residential]),
+		s.Word("page.about.limits"), s.Word("page.about.local"), s.Word("page.about.private"), s.Word("page.about.offline"),
+	}
 }
 
 func name(f Form) string {
@@ -115,7 +151,7 @@ func headline(s words.Speaker, r calc.Result) [2]Line {
 }
 
 func line(s words.Speaker, id string, l words.Line) Line {
-	return Line{ID: id, State: state(l.State), When: s.Word("page." + id), Mark: l.Mark, Title: l.Title, Detail: l.Detail}
+	return Line{ID: id, State: state(l.State), When: s.Word("page." + id), Mark: l.Mark, Title: unbroken(l.Title), Detail: unbroken(l.Detail)}
 }
 
 // announcement is what is read aloud after a change: a problem first, else the
@@ -133,8 +169,13 @@ func announcement(s words.Speaker, v View, problems []wallfile.Problem) string {
 
 // picture draws the section.
 func picture(f Form, s words.Speaker, r calc.Result) Picture {
-	p := draw.Section(r, draw.Options{Width: f.Width, Height: f.Height, Speaker: s, Show: f.Show, Hold: f.Hold})
+	stage, stages := stageChoices(s, r, f.Stage)
+	p := draw.Section(r, draw.Options{Width: f.Width, Height: f.Height, Speaker: s, Show: f.Show, Stage: stage, Hold: f.Hold})
 	out := Picture{SVG: p.SVG, Width: f.Width, Height: f.Height, Handles: p.Handles, Window: p.Window, Title: p.Title, Desc: p.Desc}
+	out.Stages = stages
+	if stage != calc.Finished && len(stages) > 0 {
+		out.Stage = s.Sentence("page.stage.drawn", s.Stage(stage))
+	}
 	if f.Open["more"] {
 		out.Head, out.Rows = p.Head, p.Rows
 	}
@@ -142,6 +183,25 @@ func picture(f Form, s words.Speaker, r calc.Result) Picture {
 		out.Shows = append(out.Shows, Choice{Value: showName(show), Label: s.Word("page.show." + showName(show)), Chosen: show == f.Show})
 	}
 	return out
+}
+
+// stageChoices are the stages that can be drawn, and the one that is: the one
+// wanted where the wall has it, else the finished wall.
+func stageChoices(s words.Speaker, r calc.Result, want calc.Stage) (calc.Stage, []Choice) {
+	drawn := calc.Finished
+	for _, st := range r.Stages {
+		if st.Name == want {
+			drawn = want
+		}
+	}
+	if len(r.Stages) < 2 {
+		return drawn, nil
+	}
+	out := make([]Choice, 0, len(r.Stages))
+	for _, st := range r.Stages {
+		out = append(out, Choice{Value: string(st.Name), Label: s.Stage(st.Name), Chosen: st.Name == drawn})
+	}
+	return drawn, out
 }
 
 func showName(show draw.Show) string {

@@ -54,7 +54,10 @@ func reading(info wallfile.FieldInfo, s words.Speaker) entry.Options {
 // hint is what is taken where nothing is written.
 func (q *questions) hint(path string, info wallfile.FieldInfo) string {
 	if v, ok := q.taken(path); ok {
-		return q.s.Sentence("page.taken", q.s.Quantity(v))
+		if CanStep(path) {
+			return raised(q.s.Quantity(v)) // there is no room for more, and the help says it
+		}
+		return q.s.Sentence("page.taken", raised(q.s.Quantity(v)))
 	}
 	if q.s.Has("page.left-out." + path) {
 		return q.s.Word("page.left-out." + path)
@@ -102,6 +105,11 @@ func Commit(w *wallfile.Wall, path string, s words.Speaker) bool {
 	v, err := entry.Quantity(text, info.Quantity, reading(info, s))
 	if err != nil {
 		return false
+	}
+	if own := text + " " + reading(info, s).Unit; info.Quantity != units.Level && info.Quantity != units.Size {
+		if _, err := entry.Quantity(own, info.Quantity, entry.Options{Strict: true}); err == nil {
+			return w.Set(path, own) // 60 is kept as 60 ksi, not as 60,000 psi
+		}
 	}
 	return w.Set(path, entry.Spell(v, s.System == words.Metric))
 }

@@ -87,21 +87,44 @@ func valueOf(w *wallfile.Wall, path string, s words.Speaker) units.Quantity {
 	return v
 }
 
+// Type is the wall start with a text typed into one of its fields. A height
+// within its limits takes the fill along when it comes below it, as a stepper
+// does. Everything is reckoned from start, the wall before the typing began:
+// the 1 of 12 ft takes nothing down for good.
+func Type(start wallfile.Wall, path, text string, s words.Speaker) wallfile.Wall {
+	start.Set(path, text)
+	info, ok := infoOf(path)
+	if !ok || !quantity(info) {
+		return start
+	}
+	v, err := entry.Quantity(text, info.Quantity, reading(info, s))
+	if low, high := bounds(&start, info, s); err == nil && v.Base >= low && v.Base <= high {
+		takeAlong(&start, path, v.Base, s)
+	}
+	return start
+}
+
 // setValue writes a value within its permitted range, and takes along the
 // levels that may not stand above or below it.
 func setValue(w *wallfile.Wall, info wallfile.FieldInfo, v units.Quantity, s words.Speaker) {
 	low, high := bounds(w, info, s)
 	v.Base = math.Min(math.Max(v.Base, low), high)
 	w.Set(info.Path, entry.Spell(v, s.System == words.Metric))
-	switch info.Path {
+	takeAlong(w, info.Path, v.Base, s)
+}
+
+// takeAlong lowers what may not stand above, or reach beyond, a field that has
+// become base.
+func takeAlong(w *wallfile.Wall, path string, base float64, s words.Speaker) {
+	switch path {
 	case "height":
-		lower(w, "grade.a", v.Base, s)
-		lower(w, "grade.b", v.Base, s)
-		lower(w, "water", v.Base, s)
-		lower(w, "brace", v.Base, s)
+		lower(w, "grade.a", base, s)
+		lower(w, "grade.b", base, s)
+		lower(w, "water", base, s)
+		lower(w, "brace", base, s)
 	case "grade.a":
-		lower(w, "grade.b", v.Base, s)
-		lower(w, "water", v.Base, s)
+		lower(w, "grade.b", base, s)
+		lower(w, "water", base, s)
 	case "footing.width", "thickness":
 		width, t := valueOf(w, "footing.width", s), valueOf(w, "thickness", s)
 		lower(w, "footing.toe", math.Max(0, width.Base-t.Base), s)

@@ -31,6 +31,7 @@ type View struct {
 	Assumptions []string
 	Warnings    []string
 	Safety      []string
+	About       []string // what the program does, its limits, what becomes of what is typed
 }
 
 // State is a state of a line or a check, as the page writes it in data-state:
@@ -72,6 +73,8 @@ type Picture struct {
 	Head    []string
 	Rows    [][]string
 	Shows   []Choice // which curve stands beside the wall
+	Stages  []Choice // which stage is drawn, where there is more than one
+	Stage   string   // what the drawn stage is called, where it is not the finished wall
 }
 
 // Choice is one answer to choose from.

@@ -109,7 +109,7 @@ var enPage = table{
 	"page.unset.seismic category":     "not said, taken as B",
 	"page.unset.today.floor":          "not said",
 	"page.unset.today.slab":           "not said",
-	"page.unset.rulebook":             "the tables, where the wall is inside them",
+	"page.unset.rulebook":             "tables first, else engineered",
 
 	"page.help.floor edge":           "What bolts and blocking are rated for, per length of wall. A stair opening, joists along the wall without blocking, or a knee wall hold nothing.",
 	"page.help.grade.a":              "Measured up from the footing's top, to the top of any slab, porch or drive on it.",
@@ -121,7 +121,10 @@ var enPage = table{
 	"page.help.page.water":           "A drain that is blocked counts as none.",
 
 	// The picture.
-	"page.more":            "Shear, deflection, table of values",
+	"page.more":            "More of the picture",
+	"page.more.about":      "shear, deflection, values",
+	"page.stage":           "Stage drawn",
+	"page.stage.drawn":     "Drawn: {0}",
 	"page.show":            "Beside the wall",
 	"page.show.bending":    "bending",
 	"page.show.shear":      "shear",
@@ -192,6 +195,15 @@ var enPage = table{
 	"page.engineer":    "Ask an engineer",
 	"page.warnings":    "Mind",
 	"page.assumptions": "Taken for granted",
+
+	"page.about":         "About",
+	"page.about.summary": "what it does, its limits, privacy",
+	"page.about.does":    "One wall of a house as a strip standing on end: what pushes, what holds, where it bends, which bars, and how far it may be filled today.",
+	"page.about.books":   "By {0} and {1}, each number with its clause. Tap a check for its working.",
+	"page.about.limits":  "It does not design the floor, the slab as a floor, shoring, forms, slopes, walls that span sideways or the house as a whole.",
+	"page.about.local":   "Your place may have adopted another edition or other rules: those count.",
+	"page.about.private": "Nothing you type leaves this device. Walls are kept in this browser alone and reach others only as a file that you save or print.",
+	"page.about.offline": "Once loaded it works without a signal.",
 
 	"page.safety":          "Before you build",
 	"page.safety.law":      "This aids. It does not replace the adopted local code or the building official.",
