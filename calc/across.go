@@ -25,8 +25,10 @@ func (w *wall) projection(p cantilever, a *across) {
 		asPlain = a.none()
 	}
 	if asPlain {
+		w.recordPlainFooting(p.steps)
 		w.ask(p.id+"-flexure", p.stage, units.Of(p.moment, units.LineMoment), units.Of(ps.DesignMoment(p.steps), units.LineMoment), "14.5.2.1", steps(p.steps))
-		c := chain()
+		c := p.shearSteps(p.plainFrom(ps))
+		w.recordPlainFooting(c)
 		w.ask(p.id+"-shear", p.stage, units.Of(p.shear(p.plainFrom(ps)), units.LineForce), units.Of(ps.DesignShear(c), units.LineForce), "14.5.5.1", steps(c))
 		return
 	}
@@ -35,11 +37,16 @@ func (w *wall) projection(p cantilever, a *across) {
 	}
 	sec := w.acrossSection(p, a.bar)
 	sec.As = a.bar.PerLength(a.spacing)
+	w.recordAcross(p.steps, p, *a, sec)
 	w.ask(p.id+"-flexure", p.stage, units.Of(p.moment, units.LineMoment), units.Of(sec.Flexure(p.steps).Design, units.LineMoment), "22.3", steps(p.steps), of(p.role))
-	c := chain()
+	c := p.shearSteps(p.shearFrom(sec))
+	w.recordAcross(c, p, *a, sec)
 	w.ask(p.id+"-shear", p.stage, units.Of(p.shear(p.shearFrom(sec)), units.LineForce), units.Of(sec.Shear(0, false, c), units.LineForce), "22.5.5.1", steps(c), of(p.role))
 	min := concrete.SlabMinimum(w.Footing.Thickness)
-	w.ask(p.id+"-minimum", p.stage, units.Of(min.Area(w.Footing.Thickness), units.SteelArea), units.Of(sec.As, units.SteelArea), min.Clause, of(p.role))
+	mc := w.more()
+	mc.Add("As,min", "ρ tf", units.Of(min.Area(w.Footing.Thickness), units.SteelArea), min.Clause, number("ρ", min.Ratio), term("tf", w.Footing.Thickness, units.Size))
+	w.recordSteel(mc, "As", a.bar, a.spacing)
+	w.ask(p.id+"-minimum", p.stage, units.Of(min.Area(w.Footing.Thickness), units.SteelArea), units.Of(sec.As, units.SteelArea), min.Clause, of(p.role), steps(mc))
 	w.r.Bars = append(w.r.Bars, Bar{Role: p.role, Direction: "across the footing", Size: a.bar.Number, Spacing: a.spacing,
 		Cover: p.cover, Depth: sec.D, Hook: rebar.HookTail(a.bar), Rulebook: w.aci.Name, Clause: "7.6.1.1"})
 }

@@ -19,6 +19,8 @@ type cantilever struct {
 	shear  func(from units.Length) units.ForcePerLength // at a distance from the stem's face
 	steps  *working.Chain
 	atStem bool // reinforced shear at the stem's face, else d from it
+
+	shearSteps func(from units.Length) *working.Chain // starts the working of the shear
 }
 
 // heelOf is the heel under ground g: it carries the soil on it, the greater of
@@ -31,14 +33,17 @@ func (w *wall) heelOf(st Stage, g ground, c *working.Chain) cantilever {
 	wu := max(w.lf.DeadOnly*dead, w.lf.Dead*dead+w.lf.Earth*q)
 	m := units.MomentPerLength(wu * l.Inches() * l.Inches() / 2)
 	if c.On() {
-		c.Add("wu", "max(1.4 D; 1.2 D + 1.6 q)", units.Of(units.Stress(wu), units.Pressure), "5.3.1",
-			term("D", units.Stress(dead), units.Pressure), term("q", units.Stress(q), units.Pressure))
-		c.Add("Mu", "wu L^2 / 2", units.Of(m, units.LineMoment), "", term("wu", units.Stress(wu), units.Pressure), term("L", l, units.Level))
+		w.recordOnHeel(c, g, wu)
+		c.Add("Mu", "wu L^2 / 2", units.Of(m, units.LineMoment), "statics", term("wu", units.Stress(wu), units.Pressure), term("L", l, units.Level))
 	}
-	return cantilever{id: "heel", stage: st, role: HeelBar, length: l, cover: 1.5 * units.Inch, moment: m, steps: c, atStem: true,
+	p := cantilever{id: "heel", stage: st, role: HeelBar, length: l, cover: 1.5 * units.Inch, moment: m, steps: c, atStem: true,
 		shear: func(from units.Length) units.ForcePerLength {
 			return units.ForcePerLength(wu * max(0, (l-from).Inches()))
 		}}
+	if c.On() {
+		p.shearSteps = func(from units.Length) *working.Chain { return w.heelShear(g, wu, from) }
+	}
+	return p
 }
 
 // toeOf is the toe under ground g: the factored pressure under it, of the
@@ -54,10 +59,11 @@ func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 		}
 	}
 	if c.On() {
+		w.recordBody(c, worst.under(w, g), worst.body, worst.dead, true)
 		stability.Check(worst.body, &stability.Workings{Resultant: c, Bearing: c})
-		worst.toe.record(c, units.Stress(worst.dead)*w.footingWeight(), mu)
+		w.recordToe(c, worst, mu)
 	}
-	return cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: mu, steps: c,
+	p := cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: mu, steps: c,
 		shear: func(from units.Length) (most units.ForcePerLength) {
 			for _, f := range cases {
 				_, v := f.toe.at(from)
@@ -65,6 +71,10 @@ func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 			}
 			return most
 		}}
+	if c.On() {
+		p.shearSteps = func(from units.Length) *working.Chain { return w.toeShear(g, cases, from) }
+	}
+	return p
 }
 
 // footingWeight is the footing's own weight on the ground.
@@ -90,19 +100,6 @@ func (w *wall) toeUnder(r stability.Result, l units.Length, own units.Stress) to
 		AtToe: r.BearingToe, AtHeel: r.BearingHeel, Contact: r.Contact, OnToe: own})}
 }
 
-// record writes the moment at the stem's face, mu: the pressure's less that of
-// the toe's own weight.
-func (t toePart) record(c *working.Chain, own units.Stress, mu units.MomentPerLength) {
-	l := term("L", t.length, units.Level)
-	if t.edge > 0 {
-		c.Add("Mu", "N L", units.Of(mu, units.LineMoment), "5.3.1", term("N", t.edge, units.LineForce), l)
-		return
-	}
-	x := t.length.Inches()
-	mq := mu + units.MomentPerLength(own.PSI()*x*x/2)
-	c.Add("Mu", "Mq − wf L^2 / 2", units.Of(mu, units.LineMoment), "5.3.1", term("Mq", mq, units.LineMoment), term("wf", own, units.Pressure), l)
-}
-
 func (t toePart) at(from units.Length) (units.MomentPerLength, units.ForcePerLength) {
 	if from > t.length {
 		return 0, 0
@@ -116,9 +113,10 @@ func (t toePart) at(from units.Length) (units.MomentPerLength, units.ForcePerLen
 
 // factoredBody is the free body under one load combination.
 type factoredBody struct {
-	dead float64
-	body stability.Body
-	toe  toePart
+	live, onHeel bool // the loads that are on it
+	dead         float64
+	body         stability.Body
+	toe          toePart
 }
 
 // factored are the free bodies of 0.9 D + 1.6 H and 1.2 D + 1.6 L + 1.6 H, the
@@ -145,7 +143,7 @@ func (w *wall) factored(g ground) []factoredBody {
 			b.Uplift[i].Force *= units.ForcePerLength(w.lf.Earth)
 		}
 		own := units.Stress(dead) * w.footingWeight()
-		out = append(out, factoredBody{dead, b, w.toeUnder(stability.Check(b, nil), w.Footing.Toe, own)})
+		out = append(out, factoredBody{g.live > 0, g.onHeel, dead, b, w.toeUnder(stability.Check(b, nil), w.Footing.Toe, own)})
 	}
 	add(g, w.lf.DeadHelps)
 	if g.dead > 0 {

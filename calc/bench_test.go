@@ -43,3 +43,18 @@ func BenchmarkDesign(b *testing.B) {
 		})
 	}
 }
+
+// BenchmarkExplain is the same answer with every working in full.
+func BenchmarkExplain(b *testing.B) {
+	for _, c := range []Condition{BracedTop, FreeTop, TiedToSlab, SoilBothSides} {
+		b.Run([]string{"braced", "free", "tied", "both"}[c], func(b *testing.B) {
+			in := sample(c)
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := Explain(in); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}

@@ -133,11 +133,15 @@ func pushName(b soil.Block) string {
 // without live load, and bearing as the worst with and without them.
 func (w *wall) stands(g ground, k *stability.Workings) (body, bearing stability.Result) {
 	var quiet stability.Workings
+	g.live = 0
+	b := w.body(g)
 	if k != nil {
 		quiet = stability.Workings{Overturning: k.Overturning, Sliding: k.Sliding, Resultant: k.Resultant}
+		w.recordBody(k.Overturning, g, b, 1, false)
+		merge(k.Resultant, k.Overturning.Steps)
+		merge(k.Sliding, forces(k.Overturning.Steps))
 	}
-	g.live = 0
-	body = stability.Check(w.body(g), &quiet)
+	body = stability.Check(b, &quiet)
 	worst := g
 	bearing = body
 	for _, try := range w.bearingCases(g) {
@@ -147,7 +151,9 @@ func (w *wall) stands(g ground, k *stability.Workings) (body, bearing stability.
 	}
 	if k != nil {
 		both := stability.Workings{Resultant: k.Bearing, Bearing: k.Bearing}
-		stability.Check(w.body(worst), &both)
+		b := w.body(worst)
+		w.recordBody(k.Bearing, worst, b, 1, false)
+		stability.Check(b, &both)
 	}
 	return body, bearing
 }

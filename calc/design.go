@@ -2,8 +2,9 @@
 // where it bends, which bars go where, whether it stands, and whether it may
 // be filled today.
 //
-// [Design] is the only entry. It is a pure function of [Input]: no clock, no
-// globals that change, no panics. Strength is by ACI 318-19 (plain concrete by
+// [Design] is the entry, and [Explain] the same with every working in full.
+// They are pure functions of [Input]: no clock, no globals that change, no
+// panics. Strength is by ACI 318-19 (plain concrete by
 // chapter 14; reinforced by 7, 11, 13, 22, 25) with the load factors of ASCE
 // 7-16; stability by IBC 2021; the residential tables are those of IRC 2021.
 package calc
@@ -19,7 +20,17 @@ import (
 // Design answers one wall. The error, when not nil, joins a [*RangeError] for
 // every input outside its range, and the result is then empty. A check that
 // fails is part of the result.
-func Design(in Input) (Result, error) {
+//
+// The workings of the checks show the strengths. [Explain] shows the demands as
+// well.
+func Design(in Input) (Result, error) { return design(in, true) }
+
+// Explain answers one wall as [Design] does, and its workings also show how
+// what is asked for was reached: the ground's pressure, the reactions, the
+// moment and the shear of the section.
+func Explain(in Input) (Result, error) { return design(in, false) }
+
+func design(in Input, quiet bool) (Result, error) {
 	if bad := in.Validate(); len(bad) > 0 {
 		errs := make([]error, len(bad))
 		for i, b := range bad {
@@ -27,18 +38,29 @@ func Design(in Input) (Result, error) {
 		}
 		return Result{}, errors.Join(errs...)
 	}
-	return answer(in, true, nil), nil
+	w := newWall(in, nil)
+	w.quiet = quiet
+	return w.answer(true), nil
 }
 
-func answer(in Input, spread bool, as *built) Result {
+// answer answers a wall on the way to another one's answer.
+func answer(in Input, as *built) Result { return newWall(in, as).answer(false) }
+
+func newWall(in Input, as *built) *wall {
 	r := Result{Editions: map[Rulebook]string{Engineered: codes.ACI318_19().Name, Residential: codes.IRC2021().Name}}
 	r.Stages = make([]StageResult, 0, 4)
 	r.Checks = make([]Check, 0, 32)
-	w := &wall{Input: in, r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as}
+	return &wall{Input: in, r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as, quiet: true}
+}
+
+// answer fills in the result. spread says whether the classes of an unknown
+// soil are run as well.
+func (w *wall) answer(spread bool) Result {
+	r := w.r
 	w.fill()
 	r.Input = w.Input
 	if w.stop() {
-		return r
+		return *r
 	}
 	w.askSwelling()
 	w.tableAnswer()
@@ -57,7 +79,7 @@ func answer(in Input, spread bool, as *built) Result {
 	w.band()
 	w.askSeismic()
 	w.complete()
-	if as == nil {
+	if w.built == nil {
 		w.unbraced()
 		w.today()
 	}
@@ -67,7 +89,7 @@ func answer(in Input, spread bool, as *built) Result {
 	w.closing()
 	r.Verdict = verdict(r.Checks)
 	r.Input = w.Input
-	return r
+	return *r
 }
 
 // stop ends the answer without a number where the ground swells or is
@@ -160,7 +182,7 @@ func (w *wall) spread() {
 	for _, g := range []units.UnitWeight{30 * units.PCF, 45 * units.PCF, 60 * units.PCF, soil.WorstAtRest()} {
 		in := w.Input
 		in.Soil.Basis, in.Soil.Fluid, in.Rulebook = SoilFluid, g, Engineered
-		r := answer(in, false, nil)
+		r := answer(in, nil)
 		s := Spread{Fluid: g, Plain: r.Plain, Possible: true, Table: r.Table}
 		if len(r.Stages) > 0 && len(r.Stages[0].Moments) > 0 {
 			s.Moment = r.Stages[0].Moments[0].Factored

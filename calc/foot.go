@@ -28,7 +28,7 @@ func (w *wall) checkSlabStrut(st Stage, need units.ForcePerLength) {
 		w.ask("foot-support", st, units.Of(need, units.LineForce), units.Quantity{Kind: units.LineForce}, "5.3.7", service, because(note("slab-floats")))
 		return
 	}
-	c := chain()
+	c := w.forReaction(need, false, false)
 	v := w.aci.PhiBearing * 0.85 * slabFc.PSI() * w.Foot.SlabThickness.Inches() / w.lf.Earth
 	capacity := units.Of(units.ForcePerLength(v), units.LineForce)
 	c.Add("Ra", "φ 0.85 f'c b t / 1.6", capacity, "22.8.3.2", number("φ", w.aci.PhiBearing),
@@ -99,7 +99,8 @@ func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units
 	n, below = max(0, n), max(0, below)
 	drive = foot + below
 	resist = units.ForcePerLength(f.Friction*float64(n)) + b.Passive
-	ch = chain()
+	ch = w.forReaction(foot, false, false)
+	w.recordFriction(ch, dead, b, n, below)
 	ch.Add("Ph", "Rf + Pf", units.Of(drive, units.LineForce), "", term("Rf", foot, units.LineForce), term("Pf", below, units.LineForce))
 	ch.Add("Fr", "μ N + Pp", units.Of(resist, units.LineForce), "", number("μ", f.Friction), term("N", n, units.LineForce), term("Pp", b.Passive, units.LineForce))
 	if drive > 0 {
@@ -114,20 +115,20 @@ func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units
 func (w *wall) checkFloorEdge(h held) {
 	demand := units.Of(h.top, units.LineForce)
 	if w.FloorEdge == 0 {
-		w.leaveOpen("floor-edge", Finished, demand, "1604.4", note("needs-floor-edge", demand), service, by(w.ibc.Name))
+		w.leaveOpen("floor-edge", Finished, demand, "1604.4", note("needs-floor-edge", demand), service, by(w.ibc.Name), steps(w.forReaction(h.top, false, true)))
 		return
 	}
-	w.ask("floor-edge", Finished, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name))
+	w.ask("floor-edge", Finished, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name), steps(w.forReaction(h.top, false, true)))
 }
 
 // checkJoint asks for shear friction at the footing joint, with dowels at
 // their developed strength.
 func (w *wall) checkJoint(st Stage, v units.ForcePerLength) {
 	if !w.Footing.Given {
-		w.leaveOpen("joint-shear-friction", st, units.Of(v, units.LineForce), "22.9.4", note("needs-footing"))
+		w.leaveOpen("joint-shear-friction", st, units.Of(v, units.LineForce), "22.9.4", note("needs-footing"), steps(w.forJoint(st, v)))
 		return
 	}
-	c := chain()
+	c := w.forJoint(st, v)
 	w.ask("joint-shear-friction", st, units.Of(v, units.LineForce), units.Of(w.jointShear(w.Material.Fc, c), units.LineForce), "22.9.4", steps(c))
 }
 
@@ -146,12 +147,15 @@ func (w *wall) checkDeflection(s *StageResult) {
 	}
 	factor := 1 + concrete.LongTermFactor(60)
 	total := units.Length(d.Inches() * ig / ie * factor)
+	w.recordStiffness(c, s)
 	c.Add("Δ", "Δg Ig / Ie (1 + λΔ)", units.Of(total, units.Deflection), "24.2.3.5, 24.2.4.1",
 		term("Δg", d, units.Deflection), term("Ig", units.Length(ig), units.Inertia), term("Ie", units.Length(ie), units.Inertia), number("λΔ", factor-1))
 	span := w.Brace - w.footLevel()
 	if len(s.Reactions) < 2 {
+		w.record(c, "Δmax", "ht/120", units.Of(w.Height/120, units.Deflection), commonPractice, term("ht", w.Height, units.Level))
 		w.ask("deflection", s.Name, units.Of(total, units.Deflection), units.Of(w.Height/120, units.Deflection), "24.2", service, compareOnly, steps(c))
 		return
 	}
+	w.record(c, "Δmax", "ℓ/240", units.Of(span/240, units.Deflection), "IRC 2021 Table R404.1.2(8)", term("ℓ", span, units.Level))
 	w.ask("deflection", s.Name, units.Of(total, units.Deflection), units.Of(span/240, units.Deflection), "24.2", service, steps(c))
 }

@@ -56,7 +56,8 @@ func (w *wall) stemNeeds(s *StageResult) (ms []momentNeed, vs []shearNeed) {
 func (w *wall) plainStem(s *StageResult) {
 	m := s.peak(FaceA)
 	w.ask("plain-flexure", s.Name, units.Of(m.Factored, units.LineMoment), units.Quantity{Kind: units.LineMoment},
-		"14.2.2.2", at(0), compareOnly, because(note("plain-joint")))
+		"14.2.2.2", at(0), compareOnly, because(note("plain-joint")),
+		steps(w.forMoment(momentNeed{stage: s.Name, face: FaceA, m: m.Factored, at: m.At})))
 	w.without("minimum-thickness", s.Name, "11.3.1.1", note("thickness-by-strength"))
 }
 

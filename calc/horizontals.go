@@ -62,8 +62,11 @@ func (w *wall) checkHorizontals() {
 	need := units.AreaPerLength(min.Ratio * w.Thickness.Inches())
 	c := chain()
 	c.Add("As,min", "ρ h", units.Of(need, units.SteelArea), min.Clause, number("ρ", min.Ratio), term("h", w.Thickness, units.Size))
+	w.recordSteel(c, "As", bar, s)
 	w.ask("minimum-horizontal", Finished, units.Of(need, units.SteelArea), units.Of(bar.PerLength(s), units.SteelArea), min.Clause, steps(c), decidesIf(!w.r.Plain), of(HorizontalBar))
-	w.ask("bar-spacing", Finished, units.Of(s, units.Size), units.Of(min.MaxSpacing, units.Size), w.horizontalSpacingClause(), decidesIf(!w.r.Plain), of(HorizontalBar))
+	sc := w.more()
+	w.recordSpacing(sc, min.MaxSpacing, 0)
+	w.ask("bar-spacing", Finished, units.Of(s, units.Size), units.Of(min.MaxSpacing, units.Size), w.horizontalSpacingClause(), steps(sc), decidesIf(!w.r.Plain), of(HorizontalBar))
 }
 
 func (w *wall) horizontalSpacingClause() string {

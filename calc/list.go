@@ -17,31 +17,32 @@ func (w *wall) checkDowels(decides bool) {
 		w.without("dowel-hook", Finished, "25.4.3", note("no-dowels"))
 		return
 	}
-	s := w.setting(d.barSet, w.Material.Fc)
-	c := chain()
-	if own := rebar.LapB(d.bar, s, c); own < d.lap {
-		c = chain()
-		rebar.LapB(w.vert.bar, w.setting(w.vert, w.Material.Fc), c)
-	}
 	if w.vert.none() {
 		w.without("dowel-lap", Finished, "25.5.2", note("nothing-to-lap"))
 	} else {
-		w.ask("dowel-lap", Finished, units.Of(d.lap, units.Size), units.Of(d.up, units.Size), "25.5.2.1", steps(c), decidesIf(decides))
+		w.ask("dowel-lap", Finished, units.Of(d.lap, units.Size), units.Of(d.up, units.Size), "25.5.2.1", steps(w.lapWorking()), decidesIf(decides))
 	}
 	w.checkLapGap(decides)
+	hc := chain()
+	rebar.Hook(d.bar, w.setting(d.barSet, w.Material.Fc), hc)
 	if !w.Footing.Given {
-		w.leaveOpen("dowel-hook", Finished, units.Of(d.ldh, units.Size), "25.4.3", note("needs-footing"), decidesIf(w.freeStem()))
+		w.leaveOpen("dowel-hook", Finished, units.Of(d.ldh, units.Size), "25.4.3", note("needs-footing"), steps(hc), decidesIf(w.freeStem()))
 		return
 	}
-	hc := chain()
-	rebar.Hook(d.bar, s, hc)
+	w.record(hc, "lav", "max(0; tf − 3)", units.Of(d.down, units.Size), "20.5.1.3.1", term("tf", w.Footing.Thickness, units.Size))
 	must := w.freeStem() || w.Foot.Fixed || (w.Condition == TiedToSlab && w.Tie.Before == StandsAlone)
 	w.ask("dowel-hook", Finished, units.Of(d.ldh, units.Size), units.Of(d.down, units.Size), "25.4.3.1", steps(hc), decidesIf(must && decides))
 	if w.vert.none() {
 		return
 	}
-	need := w.wallRule(d.bar).Ratio * w.Thickness.Inches()
-	w.ask("dowel-steel", Finished, units.Of(units.AreaPerLength(need), units.SteelArea), units.Of(d.area(), units.SteelArea), "16.3.4.2", decidesIf(decides))
+	rule := w.wallRule(d.bar)
+	need := rule.Ratio * w.Thickness.Inches()
+	sc := w.more()
+	if sc.On() {
+		sc.Add("As,min", "ρ h", units.Of(units.AreaPerLength(need), units.SteelArea), rule.Clause, number("ρ", rule.Ratio), term("h", w.Thickness, units.Size))
+	}
+	w.recordSteel(sc, "As", d.bar, d.spacing)
+	w.ask("dowel-steel", Finished, units.Of(units.AreaPerLength(need), units.SteelArea), units.Of(d.area(), units.SteelArea), "16.3.4.2", steps(sc), decidesIf(decides))
 }
 
 // checkLapGap asks for the distance, centre to centre, of dowels and verticals
@@ -52,7 +53,12 @@ func (w *wall) checkLapGap(decides bool) {
 		return
 	}
 	gap := absLength(w.depth(v, FaceB) - w.depth(d.barSet, FaceB))
-	w.ask("lap-gap", Finished, units.Of(gap, units.Size), units.Of(rebar.NoncontactGapLimit(d.lap), units.Size), "25.5.1.3", decidesIf(decides))
+	c := w.more()
+	if c.On() {
+		c = w.lapWorking()
+	}
+	c.Add("gmax", "min(lst/5; 6)", units.Of(rebar.NoncontactGapLimit(d.lap), units.Size), "25.5.1.3", term("lst", d.lap, units.Size))
+	w.ask("lap-gap", Finished, units.Of(gap, units.Size), units.Of(rebar.NoncontactGapLimit(d.lap), units.Size), "25.5.1.3", steps(c), decidesIf(decides))
 }
 
 // listBars lists every set of bars that is to be placed.

@@ -21,7 +21,8 @@ func (w *wall) checkPlain(moments []momentNeed, shears []shearNeed) bool {
 	first := len(w.r.Checks)
 	sec := w.plainSection()
 	for _, n := range w.worstPlain(sec, moments) {
-		c := chain()
+		c := w.forMoment(n)
+		w.helping(c, n.pu)
 		clause := "14.5.2.1"
 		if n.pu > 0 {
 			clause = "14.5.4.1"
@@ -29,12 +30,14 @@ func (w *wall) checkPlain(moments []momentNeed, shears []shearNeed) bool {
 		w.ask("plain-flexure", n.stage, units.Of(n.m, units.LineMoment), units.Of(plainMoment(sec, n.pu, c), units.LineMoment), clause, at(n.at), steps(c))
 	}
 	for _, n := range worstShears(shears) {
-		c := chain()
+		c := w.forShear(n)
 		w.ask("plain-shear", n.stage, units.Of(n.v, units.LineForce), units.Of(sec.DesignShear(c), units.LineForce), "14.5.5.1", at(n.at), steps(c))
 	}
 	w.checkPlainAxial(moments)
 	least := max(w.aci.FoundationWall, w.Brace/24)
-	w.ask("minimum-thickness", Finished, units.Of(least, units.Size), units.Of(w.Thickness, units.Size), "14.3.1.1")
+	tc := w.more()
+	tc.Add("hmin", "max(7.5; lc/24)", units.Of(least, units.Size), "14.3.1.1", term("lc", w.Brace, units.Level))
+	w.ask("minimum-thickness", Finished, units.Of(least, units.Size), units.Of(w.Thickness, units.Size), "14.3.1.1", steps(tc))
 	ok := w.seismicPlain()
 	for _, c := range w.r.Checks[first:] {
 		ok = ok && c.State == Holds
@@ -56,7 +59,7 @@ func (w *wall) checkPlainAxial(moments []momentNeed) {
 	for _, n := range moments {
 		m = max(m, n.m)
 	}
-	c := chain()
+	c := w.forPlainAxial(moments, m, e)
 	ratio := sec.Interaction(m, pu, w.Brace, c)
 	if ratio >= plain.NoStrength {
 		w.failed("plain-compression", Finished, units.LineForce, "14.5.3.1", note("too-slender", units.Of(pu, units.LineForce)))

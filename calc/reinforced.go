@@ -113,9 +113,10 @@ func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule ba
 	}
 	w.checkAxial(moments, decides)
 	for _, n := range shears {
-		c := chain()
 		set := w.bestSet(n.face)
 		n = n.atD(w, w.depth(set, n.face))
+		c := w.forShear(n)
+		w.recordSet(c, set, n.face)
 		w.ask("shear", n.stage, units.Of(n.v, units.LineForce), units.Of(w.section(set, n.face).Shear(0, true, c), units.LineForce),
 			"22.5.5.1", at(n.at), steps(c), decidesIf(decides))
 	}
@@ -127,11 +128,14 @@ func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule ba
 
 // checkFlexure asks for one moment. At the footing joint only the dowels pass.
 func (w *wall) checkFlexure(n momentNeed, decides bool) {
-	c := chain()
+	c := w.forMoment(n)
+	w.helping(c, n.pu)
+	w.recordSet(c, w.bestSet(n.face), n.face)
 	clause := "22.3"
 	capacity := w.capacity(n.face, n.pu, c)
 	if n.joint && w.Footing.Given {
-		jc := chain()
+		jc := w.forMoment(n)
+		w.recordDowels(jc, n.face)
 		if joint := w.jointMoment(n.face, w.Material.Fc, jc); joint < capacity*(1-1e-9) {
 			capacity, c, clause = joint, jc, "22.3; 25.4"
 		}
@@ -184,7 +188,8 @@ func (w *wall) checkAxial(moments []momentNeed, decides bool) {
 		if m <= 0 {
 			continue
 		}
-		c := chain()
+		c := w.forAxial(moments, f, pu)
+		w.recordSet(c, w.bestSet(f), f)
 		capacity := w.section(w.bestSet(f), f).FlexureWithAxial(pu, c).Design
 		w.ask("axial-flexure", Finished, units.Of(m, units.LineMoment), units.Of(capacity, units.LineMoment), "22.4.1", steps(c), decidesIf(decides))
 	}
@@ -210,9 +215,12 @@ func (w *wall) checkLayer(set barSet, rule barRule, moments []momentNeed, decide
 	} else {
 		c := chain()
 		c.Add("As,min", "ρ h", units.Of(need, units.SteelArea), min.Clause, number("ρ", min.Ratio), term("h", w.Thickness, units.Size))
+		w.recordSteel(c, "As", set.bar, set.spacing)
 		w.ask("minimum-vertical", Finished, units.Of(need, units.SteelArea), units.Of(set.area(), units.SteelArea), min.Clause, append(opts, steps(c))...)
 	}
-	w.ask("bar-spacing", Finished, units.Of(set.spacing, units.Size), units.Of(min.MaxSpacing, units.Size), w.spacingClause(rule, set), opts...)
+	c := w.more()
+	w.recordSpacing(c, min.MaxSpacing, w.cover(FaceA, set.bar))
+	w.ask("bar-spacing", Finished, units.Of(set.spacing, units.Size), units.Of(min.MaxSpacing, units.Size), w.spacingClause(rule, set), append(opts, steps(c))...)
 	w.checkCover(set, opts)
 }
 

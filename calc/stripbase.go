@@ -3,6 +3,7 @@ package calc
 import (
 	"standingbeam/calc/stability"
 	"standingbeam/calc/units"
+	"standingbeam/calc/working"
 )
 
 // footMoment is the service and the factored moment that a fixed foot hands to
@@ -57,6 +58,8 @@ func (w *wall) checkStripBearing(s *StageResult) bool {
 	w.assume("bearing-even")
 	m, _ := s.footMoment()
 	c := chain()
+	w.recordStrip(c, 1, 1)
+	w.recordFootMoment(c, m, false)
 	r := stability.Check(w.stripBody(1, 1, m), &stability.Workings{Resultant: c, Bearing: c})
 	if r.Overturned {
 		w.failed("bearing", s.Name, units.Pressure, "1806.2", note("resultant-outside"), by(w.ibc.Name), service)
@@ -72,17 +75,18 @@ func (w *wall) stripToe(l units.Length, mu units.MomentPerLength) {
 	if l <= 0 {
 		return
 	}
-	worst := stability.Check(w.stripBody(w.lf.Dead, w.lf.Live, mu), nil)
+	worst, dead, live := stability.Check(w.stripBody(w.lf.Dead, w.lf.Live, mu), nil), w.lf.Dead, w.lf.Live
 	if r := stability.Check(w.stripBody(w.lf.DeadOnly, 0, mu), nil); r.BearingMax > worst.BearingMax {
-		worst = r
+		worst, dead, live = r, w.lf.DeadOnly, 0
 	}
 	toe := w.toeUnder(worst, l, 0)
 	m, _ := toe.at(0)
 	c := chain()
-	if worst.Contact >= w.Footing.Width && mu == 0 {
-		c.Add("Mu", "qu L^2 / 2", units.Of(m, units.LineMoment), "5.3.1", term("qu", worst.BearingToe, units.Pressure), term("L", l, units.Level))
-	}
+	w.recordStripToe(c, stripToe{dead: dead, live: live, foot: mu, bearing: worst, length: l}, m)
 	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, cover: footingCover, moment: m, steps: c,
+		shearSteps: func(from units.Length) *working.Chain {
+			return w.stripToeShear(stripToe{dead: dead, live: live, foot: mu, bearing: worst, length: l}, from)
+		},
 		shear: func(from units.Length) units.ForcePerLength {
 			_, v := toe.at(from)
 			return v

@@ -93,8 +93,9 @@ func (w *wall) wetSlab() Surcharge {
 func (w *wall) checkTie(h held) {
 	w.r.Layout.TieLevel, w.r.Layout.TieThick = w.Brace, w.Tie.SlabThickness
 	bar, spacing := w.tieBars(h.topU)
-	c := chain()
+	c := w.forReaction(h.topU, true, true)
 	capacity := units.ForcePerLength(w.aci.PhiFlexure * float64(bar.PerLength(spacing)) * w.Material.Fy.PSI())
+	w.recordSteel(c, "As", bar, spacing)
 	c.Add("φTn", "φ As fy", units.Of(capacity, units.LineForce), "22.4.3.1", number("φ", w.aci.PhiFlexure),
 		term("As", bar.PerLength(spacing), units.SteelArea), term("fy", w.Material.Fy, units.Strength))
 	w.ask("tie-tension", Finished, units.Of(h.topU, units.LineForce), units.Of(capacity, units.LineForce), "22.4.3.1", at(w.Brace), steps(c))
@@ -102,6 +103,7 @@ func (w *wall) checkTie(h held) {
 	hc := chain()
 	hook := rebar.Hook(bar, set, hc)
 	room := w.Thickness - w.cover(FaceB, bar)
+	w.record(hc, "lav", "h − cc", units.Of(room, units.Size), "geometry", term("h", w.Thickness, units.Size), term("cc", w.cover(FaceB, bar), units.Size))
 	w.ask("tie-development-wall", Finished, units.Of(hook, units.Size), units.Of(room, units.Size), "25.4.3", steps(hc))
 	set.Fc, set.Favorable = slabFc, w.Tie.SlabThickness/2-bar.Diameter/2 >= bar.Diameter
 	dc := chain()
@@ -175,7 +177,10 @@ func (w *wall) checkDrag(t units.ForcePerLength) {
 		w.leaveOpen("slab-drag", Finished, units.Of(need, units.Level), "1807.2.3", note("needs-slab-length"), service, by(w.ibc.Name))
 		return
 	}
-	c := chain()
+	c := w.forReaction(t, false, true)
+	if len(c.Steps) > 0 {
+		c.Add("T", "Rt", units.Of(t, units.LineForce), "statics", term("Rt", t, units.LineForce))
+	}
 	drag := slab.Drag(c)
 	fs := float64(drag / t)
 	c.Add("FS", "D / T", units.Quantity{Base: fs}, "", term("D", drag, units.LineForce), term("T", t, units.LineForce))

@@ -93,7 +93,7 @@ func (w *wall) notYet() (out []Note) {
 		in := w.Input
 		in.Today = Today{}
 		in.Material.Fc, in.Axial, in.Rulebook = fc, Axial{}, w.r.Governs
-		weak := answer(in, false, w.asBuilt())
+		weak := answer(in, w.asBuilt())
 		r = &weak
 	}
 	for _, c := range r.Checks {

@@ -24,6 +24,9 @@ type wall struct {
 	soils [2]soilState      // at rest and active, filled on first use
 	alone *standing         // how high it stands with nothing at its top
 
+	quiet    bool         // no working of the demands is wanted
+	reckoned []*reckoning // their sums, each done once
+
 	// plain strip or reinforced strip of the governing engineered answer
 	vert    barSet // verticals; size 0 = none (plain)
 	vertA   barSet // verticals on the soil side, for a stage or the other moment

@@ -29,10 +29,13 @@ func TestWorkings(t *testing.T) {
 			}
 		}
 	}
-	walls(6, many, one)
+	walls(6, many, func(in calc.Input, r calc.Result) {
+		one(in, r)
+		one(in, explain(t, in))
+	})
 	for _, cases := range examples {
 		for _, e := range cases() {
-			one(e.in, design(t, e.in))
+			one(e.in, explain(t, e.in))
 		}
 	}
 	if len(seen) < 25 {

@@ -118,3 +118,20 @@ func (s *sum) to(c *working.Chain, symbol string, value units.Quantity) {
 	}
 	c.Add(symbol, f, value, "", s.with...)
 }
+
+// Symbols are the symbols of the forces of a body and of their arms, as the
+// workings write them, in the order of its lists.
+type Symbols struct{ Weights, Uplift, Drive, Resist [][2]string }
+
+// SymbolsOf returns the symbols of a body.
+func SymbolsOf(b Body) Symbols {
+	pairs := func(list []item) [][2]string {
+		out := make([][2]string, len(list))
+		for i, v := range list {
+			out[i] = [2]string{v.symbol, v.arm}
+		}
+		return out
+	}
+	all := itemize(&b)
+	return Symbols{pairs(all.weights), pairs(all.uplift), pairs(all.drive), pairs(all.resist)}
+}

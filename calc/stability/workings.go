@@ -78,8 +78,11 @@ func (w *Workings) sliding(list items, b *Body, r *Result) {
 		working.T("F", r.SlidingResistance, units.LineForce), working.T("H", r.Driving, units.LineForce))
 }
 
-// place writes x and e.
+// place writes x and e, and not twice where one chain holds both parts.
 func place(c *working.Chain, b *Body, r *Result) {
+	if n := len(c.Steps); n > 0 && c.Steps[n-1].Symbol == "e" {
+		return
+	}
 	c.Add("x", "(Mr − Mo)/N", units.Of(r.Resultant, units.Level), "",
 		working.T("Mr", r.Righting, units.LineMoment), working.T("Mo", r.Overturning, units.LineMoment),
 		working.T("N", r.Normal, units.LineForce))
@@ -120,11 +123,11 @@ func (w *Workings) bearing(b *Body, r *Result) {
 	}
 	x := working.T("x", r.Resultant, units.Level)
 	if r.Eccentricity > 0 {
-		c.Add("c", "3 x", units.Of(r.Contact, units.Level), "", x)
+		c.Add("Lc", "3 x", units.Of(r.Contact, units.Level), "", x)
 	} else {
-		c.Add("c", "3 (B − x)", units.Of(r.Contact, units.Level), "", width, x)
+		c.Add("Lc", "3 (B − x)", units.Of(r.Contact, units.Level), "", width, x)
 	}
 	if r.BearingMax < Unlimited {
-		c.Add("q", "2 N/c", units.Of(r.BearingMax, units.Pressure), "", n, working.T("c", r.Contact, units.Level))
+		c.Add("q", "2 N/Lc", units.Of(r.BearingMax, units.Pressure), "", n, working.T("Lc", r.Contact, units.Level))
 	}
 }

@@ -9,10 +9,10 @@ import (
 )
 
 // The notation of formulas: numbers; symbols, which start with a letter and go
-// on with letters, digits, ' and commas; + − * / ^ √ and brackets; min( ; )
-// and max( ; ). Side by side is a product, as strong as a division and read
-// from the left: b h^2/6 is (b h²)/6, fy/(25 λ) db is (fy/(25 λ)) db. √ takes
-// the symbol, number or bracket that follows.
+// on with letters, digits, ' and commas; + − * / ^ √ and brackets; min( ; ),
+// max( ; ) and sin( ) of an angle. Side by side is a product, as strong as a
+// division and read from the left: b h^2/6 is (b h²)/6, fy/(25 λ) db is
+// (fy/(25 λ)) db. √ takes the symbol, number or bracket that follows.
 
 // Evaluate computes the formula of the step from its terms, all in inches and
 // pounds, and returns what should be its value. Quantities per length of wall

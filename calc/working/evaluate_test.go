@@ -21,6 +21,7 @@ func TestEvaluate(t *testing.T) {
 		{Step{Formula: "min(x; 2 x; max(1; x/2))", With: []Term{Number("x", 3)}}, 1.5},
 		{Step{Formula: "√(2/(1 + d/10))", With: []Term{Number("d", 70)}}, 0.5},
 		{Step{Formula: "−x + f'c", With: []Term{Number("x", 1), Number("f'c", 3)}}, 2},
+		{Step{Formula: "1 − sin(φ')", With: []Term{T("φ'", 30*units.Degree, units.Degrees)}}, 0.5},
 		{Step{Formula: "λs λ", With: []Term{Number("λs", 0.5), Number("λ", 6)}}, 3},
 		// 12·8²/6 = 128 in³ on a strip of 12 in, 10.667 in³ per inch.
 		{Step{Formula: "b h^2/6", With: []Term{T("b", 12*units.Inch, units.Size), T("h", 8*units.Inch, units.Size)},

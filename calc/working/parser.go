@@ -100,7 +100,7 @@ func (p *parser) power() float64 {
 // errSyntax is any other fault of a formula.
 var errSyntax = errors.New("not a formula")
 
-// factor reads a number, a symbol, a bracket, a root, min or max.
+// factor reads a number, a symbol, a bracket, a root, a sine, min or max.
 func (p *parser) factor() float64 {
 	p.skip()
 	switch {
@@ -114,6 +114,10 @@ func (p *parser) factor() float64 {
 		return p.least(math.Min)
 	case p.take("max("):
 		return p.least(math.Max)
+	case p.take("sin("):
+		v := math.Sin(p.sum())
+		p.close()
+		return v
 	case p.take("("):
 		v := p.sum()
 		p.close()
