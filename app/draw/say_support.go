@@ -77,7 +77,10 @@ func (p *picture) sayStability() {
 			have = p.sp.Sentence("picture.over", p.sp.Number(20, 0))
 		}
 		word := "picture." + id
-		if c.State == calc.Fails {
+		switch {
+		case c.State == calc.Fails && !c.Decides && id == "sliding":
+			word += ".helped" // the slab in front takes the rest, by a check of its own
+		case c.State == calc.Fails:
 			word += ".short"
 			l.rank = rankBand
 		}

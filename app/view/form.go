@@ -2,7 +2,6 @@ package view
 
 import (
 	"standingbeam/app/draw"
-	"standingbeam/app/entry"
 	"standingbeam/app/wallfile"
 	"standingbeam/app/words"
 	"standingbeam/calc"
@@ -20,76 +19,6 @@ type Form struct {
 	Focus   string          // path of the field that is being typed in
 	Check   string          // key of the check whose working is open
 	Open    map[string]bool // parts of the page that are open; others stay empty
-}
-
-// Good is the last answer that a wall had, and the form that it had it for. A
-// field that cannot be read leaves its last good text in the calculation, so
-// that the picture stays and the other fields go on working.
-type Good struct {
-	Known  bool
-	Wall   wallfile.Wall
-	Result calc.Result
-}
-
-// options for reading what is typed on the page.
-func options(s words.Speaker) entry.Options {
-	return entry.Options{Metric: s.System == words.Metric}
-}
-
-// answer computes the form's wall, or as much of it as can be read. It returns
-// what was computed and every problem of the form; stale says that the answer
-// is not that of the form as it stands.
-func answer(f Form, last Good) (good Good, problems []wallfile.Problem, stale bool) {
-	good, problems = compute(f.Wall, f.Speaker)
-	if good.Known {
-		return good, nil, false
-	}
-	if !last.Known {
-		last, _ = compute(Example(), words.Speaker{})
-	}
-	problems = ownProblems(f, last, problems)
-	patched := f.Wall
-	for _, p := range problems {
-		patched.Set(p.Field, last.Wall.Field(p.Field))
-	}
-	if good, _ = compute(patched, f.Speaker); good.Known {
-		return good, problems, true
-	}
-	return last, problems, true
-}
-
-// limiting are the fields that set the limits of others.
-var limiting = []string{"height", "thickness", "grade.a", "footing.width"}
-
-// ownProblems leaves out what is only refused because a field that limits it
-// cannot be read: an unreadable height is no fault of the fill.
-func ownProblems(f Form, last Good, problems []wallfile.Problem) []wallfile.Problem {
-	var own []wallfile.Problem
-	patched := f.Wall
-	for _, path := range limiting {
-		for _, p := range problems {
-			if p.Field == path {
-				own = append(own, p)
-				patched.Set(path, last.Wall.Field(path))
-				_, problems = compute(patched, f.Speaker)
-				break
-			}
-		}
-	}
-	return append(own, problems...)
-}
-
-// compute answers a wall, if every field of it can be used.
-func compute(w wallfile.Wall, s words.Speaker) (Good, []wallfile.Problem) {
-	in, problems := w.Input(options(s))
-	if len(problems) > 0 {
-		return Good{}, problems
-	}
-	r, err := calc.Design(in)
-	if err != nil {
-		return Good{}, []wallfile.Problem{{Field: "height", ID: "not-computed", Text: w.Height}}
-	}
-	return Good{Known: true, Wall: w, Result: r}, nil
 }
 
 // New makes the page of a form. last is the answer that the wall had before;
@@ -183,25 +112,6 @@ func picture(f Form, s words.Speaker, r calc.Result) Picture {
 		out.Shows = append(out.Shows, Choice{Value: showName(show), Label: s.Word("page.show." + showName(show)), Chosen: show == f.Show})
 	}
 	return out
-}
-
-// stageChoices are the stages that can be drawn, and the one that is: the one
-// wanted where the wall has it, else the finished wall.
-func stageChoices(s words.Speaker, r calc.Result, want calc.Stage) (calc.Stage, []Choice) {
-	drawn := calc.Finished
-	for _, st := range r.Stages {
-		if st.Name == want {
-			drawn = want
-		}
-	}
-	if len(r.Stages) < 2 {
-		return drawn, nil
-	}
-	out := make([]Choice, 0, len(r.Stages))
-	for _, st := range r.Stages {
-		out = append(out, Choice{Value: string(st.Name), Label: s.Stage(st.Name), Chosen: st.Name == drawn})
-	}
-	return drawn, out
 }
 
 func showName(show draw.Show) string {

@@ -29,6 +29,7 @@ var enPicture = table{
 	"picture.overturning.short": "✕ tipping {0}",
 	"picture.sliding":           "sliding {0}",
 	"picture.sliding.short":     "✕ sliding {0}",
+	"picture.sliding.helped":    "sliding {0} + slab",
 	"picture.over":              "over {0}",
 	"picture.needed":            "{0} needed",
 	"picture.bearing":           "bears {0}, service",
