@@ -12,12 +12,12 @@ import (
 func (r *reckoning) hold(c *working.Chain) bool {
 	w := r.w
 	if r.couple != 0 {
-		formula := "(Pd + Pl) ea"
+		formula, clause := "(Pd + Pl) ea", "statics"
 		if r.factored {
-			formula = "(1.2 Pd + 1.6 Pl) ea"
+			formula, clause = "(1.2 Pd + 1.6 Pl) ea", "5.3.1"
 		}
 		r.ca = term("Ca", units.MomentPerLength(math.Abs(float64(r.couple))), units.LineMoment)
-		c.Add("Ca", formula, r.ca.Value, "5.3.1", w.axialTerms()...)
+		c.Add("Ca", formula, r.ca.Value, clause, w.axialTerms()...)
 	}
 	r.brace = level{symbol: "ℓ", y: w.Brace}
 	if r.cantilever {
@@ -130,11 +130,11 @@ func (r *reckoning) share(c *working.Chain, p *stretch) (e expr, v float64) {
 		if n > 1 {
 			to = "^" + strconv.Itoa(n)
 		}
-		e.say("(").symbol(p.top.term()).say(to)
-		if p.bottom.symbol != "" {
-			e.say(" − ").symbol(p.bottom.term()).say(to)
+		if p.bottom.symbol == "" {
+			e.symbol(p.top.term()).say(to)
+			return
 		}
-		e.say(")")
+		e.say("(").symbol(p.top.term()).say(to).say(" − ").symbol(p.bottom.term()).say(to).say(")")
 	}
 	foot := func() {
 		switch {

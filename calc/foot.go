@@ -129,6 +129,7 @@ func (w *wall) checkJoint(st Stage, v units.ForcePerLength) {
 		return
 	}
 	c := w.forJoint(st, v)
+	w.recordShare(c, "Avf")
 	w.ask("joint-shear-friction", st, units.Of(v, units.LineForce), units.Of(w.jointShear(w.Material.Fc, c), units.LineForce), "22.9.4", steps(c))
 }
 

@@ -24,7 +24,7 @@ type Given struct {
 	Value  float64
 	Unit   units.Unit
 	Of     units.Quantity
-	From   int // the earlier line whose result it is, -1 where it is given
+	From   int // the line whose result it is, -1 where it is given
 }
 
 // Print writes a number with so many decimals.
@@ -42,9 +42,10 @@ const (
 // digits wherever it stands in the chain.
 func Write(chain []working.Step, print Print) []Line {
 	w := writer{print: print, digits: map[string]int{}}
-	for i, step := range chain {
-		w.lines = append(w.lines, w.read(step, i))
+	for _, step := range chain {
+		w.lines = append(w.lines, w.read(step))
 	}
+	w.link()
 	for range most * 4 {
 		if !w.sharpen() {
 			break
@@ -73,7 +74,7 @@ type draft struct {
 }
 
 // read parses one step and puts its numbers in.
-func (w *writer) read(step working.Step, at int) draft {
+func (w *writer) read(step working.Step) draft {
 	d := draft{step: step, result: Given{Symbol: step.Symbol, Of: step.Value, Unit: step.Value.Kind.US(), From: -1}}
 	b, strip := basisOf(step.With), strip(step.With)
 	c := converter{shares: map[string]share{}, inFeet: map[string]bool{}}
@@ -83,11 +84,6 @@ func (w *writer) read(step working.Step, at int) draft {
 			continue
 		}
 		g := Given{Symbol: t.Symbol, Of: t.Value, Unit: unitIn(t.Value.Kind, b), From: -1}
-		for i := range at {
-			if w.lines[i].step.Symbol == t.Symbol {
-				g.From = i
-			}
-		}
 		exact[t.Symbol] = printedValue(t.Value, g.Unit)
 		c.shares[t.Symbol] = shareOf(t.Value.Kind, b, strip)
 		c.inFeet[t.Symbol] = t.Value.Kind == units.Size && b == feet
@@ -112,6 +108,21 @@ func (w *writer) read(step working.Step, at int) draft {
 	}
 	d.numbers = n
 	return d
+}
+
+// link finds the lines that terms are the results of: the last one before, else
+// the first one after.
+func (w *writer) link() {
+	for at := range w.lines {
+		for j := range w.lines[at].terms {
+			t := &w.lines[at].terms[j]
+			for i := range w.lines {
+				if w.lines[i].step.Symbol == t.Symbol && i != at && (i < at || t.From < 0) {
+					t.From = i
+				}
+			}
+		}
+	}
 }
 
 // printedValue is a quantity in its printed unit. An angle is computed with in

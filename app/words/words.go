@@ -51,7 +51,7 @@ func tables(lang string) []table {
 	}
 }
 
-var english = []table{enCore, enFields, enChoices, enProblems, enFileProblems, enChecks, enAsks, enNotes, enReasons, enReport, enPage, enPicture, enSheet, enCalculation, enLesson, enLessonMore, enEmbed}
+var english = []table{enCore, enFields, enChoices, enProblems, enFileProblems, enChecks, enAsks, enNotes, enReasons, enReport, enWorking, enSymbols, enPage, enPicture, enSheet, enCalculation, enLesson, enLessonMore, enEmbed}
 
 // find returns the word of an id.
 func (s Speaker) find(id string) (string, bool) {
