@@ -3,7 +3,6 @@ package main
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"standingbeam/app/view"
 
@@ -64,41 +63,6 @@ func (i *checkItem) Render() app.UI {
 		),
 		i.renderWorking(),
 	)
-}
-
-func (i *checkItem) renderWorking() app.UI {
-	c := i.Check
-	part := app.Div().Class("working")
-	if !i.Open {
-		return part.Attr("hidden", "true")
-	}
-	items := make([]app.UI, 0, len(c.Steps))
-	for _, s := range c.Steps {
-		items = append(items, renderStep(s))
-	}
-	return part.Body(
-		app.P().Class("working-question").Text(c.Question),
-		app.P().Class("working-note").Text(c.Note),
-		app.Ol().Body(items...),
-		app.P().Class("working-source").Text(c.Source),
-	)
-}
-
-// renderStep is symbol = formula = numbers = result.
-func renderStep(s view.Step) app.UI {
-	lines := []app.UI{app.Span().Class("sum").Body(app.B().Text(s.Symbol), app.Text(" = "+s.Formula))}
-	if s.Numbers != "" {
-		lines = append(lines, app.Span().Class("sum").Text("= "+s.Numbers))
-	}
-	lines = append(lines, app.Span().Class("sum").Body(app.Text("= "), app.B().Text(s.Result)))
-	with := strings.Join(s.With, ", ")
-	if s.Clause != "" {
-		with = strings.TrimPrefix(with+"; "+s.Clause, "; ")
-	}
-	if with != "" {
-		lines = append(lines, app.Span().Class("working-source").Text(with))
-	}
-	return app.Li().Body(lines...)
 }
 
 // Lengths of a ratio bar: what is there fills to one, and what is asked runs

@@ -105,7 +105,7 @@ func answers(walls []wallfile.Wall, failed *error) iter.Seq[calc.Result] {
 	return func(yield func(calc.Result) bool) {
 		for _, w := range walls {
 			in, _ := w.Input(entry.Options{Strict: true})
-			result, err := calc.Design(in)
+			result, err := calc.Explain(in)
 			if err != nil {
 				*failed = err
 				return

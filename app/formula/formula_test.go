@@ -139,7 +139,7 @@ func TestDigits(t *testing.T) {
 		{Symbol: "D", Formula: "A − y", Value: f("", 2*1234.5678-2469).Value, With: []working.Term{f("A", 2*1234.5678), f("y", 2469)}},
 	}
 	lines := Write(chain, us)
-	for i, want := range []string{"2 · 1234.5678 = 2469.1356", "2469.1356 − 2469 = 0.1356"} {
+	for i, want := range []string{"2 · 1234.57 = 2469.14", "2469.14 − 2469 = 0.1356"} {
 		if got := lines[i].Numbers.Text() + " = " + lines[i].Result.Text; got != want {
 			t.Errorf("line %d is %q, want %q", i, got, want)
 		}

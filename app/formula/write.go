@@ -38,13 +38,15 @@ const (
 
 // Write makes the lines of a chain. A number has four significant digits, and
 // more where a sum computed again from what is printed would differ from its
-// printed result by more than one of the last digit. A symbol has the same
-// digits wherever it stands in the chain.
+// printed result by more than one of the last digit, or, where next to nothing
+// is left of a difference, by a hundred-thousandth of its greatest part. A
+// symbol has the same digits wherever it stands in the chain.
 func Write(chain []working.Step, print Print) []Line {
 	w := writer{print: print, digits: map[string]int{}}
 	for _, step := range chain {
 		w.lines = append(w.lines, w.read(step))
 	}
+	w.silence()
 	w.link()
 	for range most * 4 {
 		if !w.sharpen() {
@@ -69,6 +71,7 @@ type draft struct {
 	step    working.Step
 	formula Formula
 	numbers node
+	noise   float64 // by which the sum may miss its result
 	result  Given
 	terms   []Given
 }
@@ -107,7 +110,58 @@ func (w *writer) read(step working.Step) draft {
 		return d // what would be printed is not what was computed
 	}
 	d.numbers = n
+	if most := greatest(n, exact); math.Abs(step.Value.US()) < most/20 {
+		d.noise = 1e-5 * most
+	}
 	return d
+}
+
+// greatest is the greatest part of a sum, in the unit of its result; 0 for
+// what is no sum. However little is left of it, a hundred-thousandth of that
+// part is as near as anybody needs to come.
+func greatest(n node, at values) (most float64) {
+	scale := 1.0
+	for {
+		switch m := n.(type) {
+		case sum:
+			for _, t := range m {
+				most = math.Max(most, math.Abs(t.part.eval(at)))
+			}
+			return most / scale
+		case fraction:
+			n, scale = m.over, scale*math.Abs(m.under.eval(at))
+		case call:
+			if m.name != "max" && m.name != "abs" {
+				return 0
+			}
+			n = m.args[len(m.args)-1]
+		default:
+			return 0
+		}
+	}
+}
+
+// silence makes nothing of a result that is only the rounding of the computer:
+// a difference of two equal numbers.
+func (w *writer) silence() {
+	for i := range w.lines {
+		d := &w.lines[i]
+		var size float64
+		for _, t := range d.terms {
+			size = math.Max(size, math.Abs(t.Of.In(t.Unit)))
+		}
+		if v := math.Abs(d.result.Of.In(d.result.Unit)); v == 0 || v > 1e-12*size {
+			continue
+		}
+		d.result.Of.Base = 0
+		for j := range w.lines {
+			for k := range w.lines[j].terms {
+				if t := &w.lines[j].terms[k]; t.Symbol == d.result.Symbol {
+					t.Of.Base = 0
+				}
+			}
+		}
+	}
 }
 
 // link finds the lines that terms are the results of: the last one before, else
@@ -142,27 +196,39 @@ func (w *writer) sharpen() (changed bool) {
 		if d.numbers == nil {
 			continue
 		}
-		at := values{}
+		exact, at := values{}, values{}
 		for _, t := range d.terms {
-			at[t.Symbol] = w.rounded(t)
-			if t.Of.Kind == units.Degrees {
-				at[t.Symbol] *= float64(units.Degree)
-			}
+			exact[t.Symbol], at[t.Symbol] = printedValue(t.Of, t.Unit), w.written(t)
 		}
-		decimals := w.decimals(d.result)
-		last := math.Pow(10, float64(-decimals))
-		if math.Abs(d.numbers.eval(at)-w.rounded(d.result)) <= last {
+		allowed := math.Max(math.Pow(10, float64(-w.decimals(d.result))), d.noise)
+		if w.rounded(d.result) == 0 && d.noise > 0 {
+			allowed = d.noise
+		}
+		if math.Abs(d.numbers.eval(at)-w.rounded(d.result)) <= allowed {
 			continue
 		}
+		right := d.numbers.eval(exact)
 		for _, t := range d.terms {
-			v := t.Of.In(t.Unit)
-			if n := w.digitsOf(t.Symbol); n < most && math.Abs(w.rounded(t)-v) > 1e-12*math.Abs(v) {
+			// What the rounding of this term alone does to the sum.
+			keep := exact[t.Symbol]
+			exact[t.Symbol] = at[t.Symbol]
+			effect := math.Abs(d.numbers.eval(exact) - right)
+			exact[t.Symbol] = keep
+			if n := w.digitsOf(t.Symbol); n < most && effect*float64(2*len(d.terms)) > allowed {
 				w.digits[t.Symbol] = n + 1
 				changed = true
 			}
 		}
 	}
 	return changed
+}
+
+// written is the printed number in the unit that is computed with.
+func (w *writer) written(t Given) float64 {
+	if t.Of.Kind == units.Degrees {
+		return w.rounded(t) * float64(units.Degree)
+	}
+	return w.rounded(t)
 }
 
 func (w *writer) digitsOf(symbol string) int { return max(fewest, w.digits[symbol]) }

@@ -70,7 +70,7 @@ func compute(w wallfile.Wall, s words.Speaker) (Good, []wallfile.Problem) {
 	if len(problems) > 0 {
 		return Good{}, problems
 	}
-	r, err := calc.Design(in)
+	r, err := calc.Explain(in)
 	if err != nil {
 		return Good{}, []wallfile.Problem{{Field: "height", ID: "not-computed", Text: w.Height}}
 	}

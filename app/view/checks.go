@@ -37,8 +37,7 @@ func sortChecks(s words.Speaker, all []calc.Check, open string) (decide, compare
 		if seen[key]++; seen[key] > 1 {
 			key += "#" + strconv.Itoa(seen[key])
 		}
-		one := check(s, c, key == open)
-		one.Key = key
+		one := check(s, c, key, key == open)
 		switch {
 		case c.State == calc.NotApplicable:
 			idle = append(idle, one)
@@ -60,9 +59,9 @@ func sortChecks(s words.Speaker, all []calc.Check, open string) (decide, compare
 	return decide, compare, idle
 }
 
-func check(s words.Speaker, c calc.Check, open bool) Check {
+func check(s words.Speaker, c calc.Check, key string, open bool) Check {
 	one := Check{
-		ID: c.ID, Stage: string(c.Stage), State: state(c.State),
+		Key: key, ID: c.ID, Stage: string(c.Stage), State: state(c.State),
 		Mark: s.State(c.State), Name: s.CheckName(c),
 		Amount: amount(s, c),
 	}
@@ -84,7 +83,7 @@ func check(s words.Speaker, c calc.Check, open bool) Check {
 	}
 	one.Question = s.CheckQuestion(c)
 	one.Source = source(s, c.Rulebook, c.Clause)
-	one.Steps = steps(s, c.Steps)
+	one.Working = workingOf(s, c, key)
 	return one
 }
 

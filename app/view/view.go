@@ -121,13 +121,7 @@ type Check struct {
 	Note     string // why it is open, short or does not apply
 	Question string // what is being asked, in one sentence
 	Source   string // edition and clause
-	Steps    []Step
-}
-
-// Step is one step of a working.
-type Step struct {
-	Symbol, Formula, Numbers, Result, Clause string
-	With                                     []string
+	Working  Working
 }
 
 // Bar is one line of the bars.

@@ -2,30 +2,162 @@ package view
 
 import (
 	"math"
-	"sort"
 	"strconv"
 	"strings"
 	"unicode"
-	"unicode/utf8"
 
+	"standingbeam/app/formula"
 	"standingbeam/app/words"
+	"standingbeam/calc"
 	"standingbeam/calc/units"
 	"standingbeam/calc/working"
 )
 
-// steps writes a working for reading: symbol, formula, the formula with its
-// numbers, the result with its unit, and where each number comes from.
-func steps(s words.Speaker, chain []working.Step) []Step {
-	out := make([]Step, 0, len(chain))
-	for _, step := range chain {
-		with := alike(step.With)
-		one := Step{Symbol: step.Symbol, Formula: step.Formula, Result: result(s, step.Value), Clause: step.Clause}
-		if n := numbers(step.Formula, with); n != step.Formula && strings.ContainsAny(n, "·/+−(√") {
-			one.Numbers = perFoot(n, step, with)
+// Working is how a check was reached, ready to be shown.
+type Working struct {
+	Parts []Part
+	Given []Symbol // what the sum starts from, each symbol once
+	Note  string   // what stands in the place of a sum, or why its units are those of the book
+	Limit string   // what is asked beside what there is
+}
+
+// Part is one stretch of a working: what pushes, what is asked, what there is.
+type Part struct {
+	Title string
+	Steps []Step
+}
+
+// Step is one step of a working. Formula and Numbers are pieces of MathML, each
+// of which may start a line; Text is the whole in one line.
+type Step struct {
+	ID             string // of its element on the page
+	Number         string
+	Formula        []string
+	Numbers        []string // none where the formula is a single symbol
+	Result, Metric string
+	Text           string
+	Means, Source  string
+	Uses           []Use
+}
+
+// Use is a result of another step that a step takes.
+type Use struct {
+	Symbol string // MathML
+	Name   string // to be read aloud: "Mn, found in step 4"
+	Step   string // its number
+	ID     string // of its element
+}
+
+// Symbol is one symbol with its value.
+type Symbol struct {
+	MathML, Text, Value, Metric, Means string
+}
+
+// workingOf writes the working of a check. key is that of the check on the page.
+func workingOf(s words.Speaker, c calc.Check, key string) Working {
+	w := writing{s: s, check: c, key: key}
+	chain, asked := inOrder(c)
+	w.lines = formula.Write(chain, s.Number)
+	loads := 0
+	for loads < len(chain) && isLoad(chain[loads].Symbol) {
+		loads++
+	}
+	var out Working
+	for _, part := range []struct {
+		title    string
+		from, to int
+	}{{"working.loads", 0, loads}, {"working.asked", loads, asked}, {"working.there", max(loads, asked), len(chain)}} {
+		if part.from < part.to {
+			out.Parts = append(out.Parts, Part{s.Word(part.title), w.steps(part.from, part.to)})
 		}
-		for _, t := range with {
-			if t.unit.Symbol != "" {
-				one.With = append(one.With, s.Sentence("working.term", t.symbol, significant(t.value), raised(t.unit.Symbol)))
+	}
+	out.Given = w.given()
+	out.Limit = w.limit()
+	switch {
+	case len(chain) > 0 && s.System == words.Metric:
+		out.Note = s.Word("working.pounds")
+	case len(chain) == 0 && (c.ID == "unbraced-fill" || c.ID == "level-difference"):
+		out.Note = s.Word("working.searched")
+	case len(chain) == 0 && !c.NoValue:
+		out.Note = s.Word("working.read")
+	}
+	return out
+}
+
+// inOrder puts the loads of a working first, and says where what is asked ends.
+func inOrder(c calc.Check) (chain []working.Step, asked int) {
+	for _, st := range c.Steps {
+		if isLoad(st.Symbol) {
+			chain = append(chain, st)
+		}
+	}
+	for _, st := range c.Steps {
+		if !isLoad(st.Symbol) {
+			chain = append(chain, st)
+		}
+	}
+	if c.Service && c.Demand.Kind == units.None {
+		return chain, 0 // a factor of safety: what is asked is a number of the book
+	}
+	for i, st := range chain {
+		if st.Value.Kind == c.Demand.Kind && math.Abs(st.Value.Base-c.Demand.Base) <= 1e-9*math.Abs(c.Demand.Base) {
+			asked = i + 1
+		}
+	}
+	return chain, asked
+}
+
+// isLoad reports a step that says what the ground and the weights are.
+func isLoad(symbol string) bool {
+	switch symbol {
+	case "K", "K0", "Ka", "γeq", "γb", "Lt", "Lh", "Pp":
+		return true
+	case "P,foot", "W,all", "x,all":
+		return false
+	}
+	if letter, _, comma := strings.Cut(symbol, ","); comma {
+		return strings.Contains("W x U u P y R z", letter)
+	}
+	rest := strings.TrimLeft(strings.TrimPrefix(symbol, "p"), "u0123456789")
+	return strings.HasPrefix(symbol, "p") && rest == ""
+}
+
+// writing is one working while it is written.
+type writing struct {
+	s     words.Speaker
+	check calc.Check
+	key   string
+	lines []formula.Line
+}
+
+func (w *writing) id(step int) string {
+	return "step-" + strings.Map(func(r rune) rune {
+		if unicode.IsLetter(r) || unicode.IsDigit(r) {
+			return r
+		}
+		return '-'
+	}, w.key) + "-" + strconv.Itoa(step+1)
+}
+
+func (w *writing) steps(from, to int) []Step {
+	out := make([]Step, 0, to-from)
+	for i := from; i < to; i++ {
+		l := &w.lines[i]
+		value := joinUnit(l.Result.Text, raised(l.Result.Unit.Symbol))
+		one := Step{ID: w.id(i), Number: strconv.Itoa(i + 1), Means: w.s.Symbol(w.check.ID, l.Step.Symbol), Source: w.source(l.Step.Clause),
+			Formula: l.Formula.MathML(formula.Symbol(l.Step.Symbol) + formula.Sign("=")),
+			Result:  formula.Math(formula.Sign("=") + formula.Amount(l.Result.Text, raised(l.Result.Unit.Symbol))), Metric: w.metric(l.Result)}
+		text := []string{formula.SymbolText(l.Step.Symbol), l.Formula.Text()}
+		if !l.Numbers.Empty() {
+			one.Numbers = l.Numbers.MathML(formula.Sign("="))
+			text = append(text, l.Numbers.Text())
+		}
+		one.Text = strings.Join(append(text, value), " = ")
+		for _, t := range l.Terms {
+			if t.From >= 0 {
+				n := strconv.Itoa(t.From + 1)
+				one.Uses = append(one.Uses, Use{Symbol: formula.Math(formula.Symbol(t.Symbol)), Step: n, ID: w.id(t.From),
+					Name: w.s.Sentence("working.to-step", formula.SymbolText(t.Symbol), n)})
 			}
 		}
 		out = append(out, one)
@@ -33,163 +165,77 @@ func steps(s words.Speaker, chain []working.Step) []Step {
 	return out
 }
 
-// term is a symbol with the number that is written for it.
-type term struct {
-	symbol string
-	value  float64
-	unit   units.Unit
-}
-
-// alike writes the terms of one formula in units that go together: levels in
-// inches where a short length stands beside them.
-func alike(with []working.Term) []term {
-	short := false
-	for _, t := range with {
-		short = short || t.Value.Kind == units.Size
-	}
-	out := make([]term, 0, len(with))
-	for _, t := range with {
-		u := t.Value.Kind.US()
-		if t.Value.Kind == units.Level && short {
-			u = units.Size.US()
+// given lists the symbols that the sum starts from. One that stands in inches
+// in one step and in feet in another has both.
+func (w *writing) given() (out []Symbol) {
+	at := map[string]int{}
+	for i := range w.lines {
+		for _, t := range w.lines[i].Terms {
+			if t.From >= 0 {
+				continue
+			}
+			value := joinUnit(t.Text, raised(t.Unit.Symbol))
+			n, known := at[t.Symbol]
+			switch {
+			case !known:
+				at[t.Symbol] = len(out)
+				out = append(out, Symbol{MathML: formula.Math(formula.Symbol(t.Symbol)), Text: formula.SymbolText(t.Symbol),
+					Value: value, Metric: w.metric(t), Means: w.s.Symbol(w.check.ID, t.Symbol)})
+			case !strings.Contains(" = "+out[n].Value+" = ", " = "+value+" = "):
+				out[n].Value += " = " + value
+			}
 		}
-		out = append(out, term{t.Symbol, t.Value.In(u), u})
 	}
 	return out
 }
 
-// perFoot completes a sum whose numbers are in inches and whose result is per
-// foot, or the other way around, so that what is written is what comes out.
-func perFoot(numbers string, step working.Step, with []term) string {
-	plain := working.Step{Symbol: step.Symbol, Formula: step.Formula}
-	for _, t := range with {
-		plain.With = append(plain.With, working.Number(t.symbol, t.value))
+// metric is a value in the reader's units, where these are others.
+func (w *writing) metric(g formula.Given) string {
+	if w.s.System != words.Metric || g.Of.Kind.US() == g.Of.Kind.Metric() {
+		return ""
 	}
-	v, err := plain.Evaluate()
-	if err != nil || step.Value.US() == 0 {
-		return numbers
-	}
-	switch r := v.Base / step.Value.US(); {
-	case math.Abs(r/12-1) < 1e-6:
-		return "(" + numbers + ") / 12"
-	case math.Abs(r*12-1) < 1e-6:
-		return "(" + numbers + ") · 12"
-	}
-	return numbers
+	return raised(w.s.Quantity(g.Of))
 }
 
-// result is the value of a step in the unit of its formula, and in the
-// reader's where that is another.
-func result(s words.Speaker, q units.Quantity) string {
-	u := q.Kind.US()
-	text := significant(q.US())
-	if u.Symbol == "" {
-		return text
-	}
-	text += " " + u.Symbol
-	if s.System == words.Metric && q.Kind.Metric() != u {
-		text += " = " + s.Quantity(q)
-	}
-	return raised(text)
-}
-
-// numbers puts the values of the terms in the place of their symbols. Two
-// operands that stand side by side are multiplied, so a dot goes between them
-// once they are numbers.
-func numbers(formula string, with []term) string {
-	terms := append([]term(nil), with...)
-	sort.SliceStable(terms, func(i, j int) bool { return len(terms[i].symbol) > len(terms[j].symbol) })
-	var b strings.Builder
-	operand := false // the last thing written was an operand
-	for rest := formula; rest != ""; {
-		piece, value, isOperand := nextPiece(rest, terms)
-		rest = rest[len(piece):]
-		if strings.TrimSpace(piece) == "" {
-			continue
-		}
-		opens := strings.HasPrefix(piece, "(") || strings.HasPrefix(piece, "√") || isOperand
-		if operand && opens {
-			b.WriteString(" · ")
-		}
-		b.WriteString(spaced(value))
-		operand = isOperand || strings.HasPrefix(piece, ")")
-	}
-	return strings.TrimSpace(b.String())
-}
-
-// spaced puts blanks around the operators that join two operands.
-func spaced(operator string) string {
-	switch operator {
-	case "+", "−", "-", "/", "≤", "≥":
-		return " " + operator + " "
-	case ";", ",":
-		return operator + " "
-	}
-	return operator
-}
-
-// nextPiece cuts the next symbol, number or sign off a formula and says what
-// is written for it.
-func nextPiece(rest string, terms []term) (piece, value string, operand bool) {
-	for _, t := range terms {
-		if t.symbol != "" && strings.HasPrefix(rest, t.symbol) && ends(rest[len(t.symbol):], t.symbol) {
-			return t.symbol, significant(t.value), true
-		}
-	}
-	r, size := utf8.DecodeRuneInString(rest)
+// source is where a step comes from: clause and edition, or the sum itself.
+func (w *writing) source(clause string) string {
 	switch {
-	case unicode.IsDigit(r) || r == '.':
-		n := strings.IndexFunc(rest, func(r rune) bool { return !unicode.IsDigit(r) && r != '.' })
-		if n < 0 {
-			n = len(rest)
-		}
-		return rest[:n], rest[:n], true
-	case unicode.IsLetter(r):
-		n := strings.IndexFunc(rest, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' })
-		if n < 0 {
-			n = len(rest)
-		}
-		name := rest[:n]
-		function := strings.HasPrefix(rest[n:], "(") && (name == "min" || name == "max" || name == "tan" || name == "sin" || name == "cos")
-		return name, name, !function
+	case clause == "", clause == "statics":
+		return w.s.Word("working.statics")
+	case clause == "geometry":
+		return w.s.Word("working.geometry")
+	case clause[0] >= '0' && clause[0] <= '9':
+		return source(w.s, w.check.Rulebook, clause)
 	}
-	return rest[:size], rest[:size], false
+	return clause
 }
 
-// ends reports whether a symbol is whole where rest follows it: "b" is not the
-// start of "bw".
-func ends(rest, symbol string) bool {
-	r, _ := utf8.DecodeRuneInString(rest)
-	last, _ := utf8.DecodeLastRuneInString(symbol)
-	if !unicode.IsLetter(last) && !unicode.IsDigit(last) {
-		return true
+// limit says what is asked beside what there is, and how that ends.
+func (w *writing) limit() string {
+	c, s := w.check, w.s
+	state := strings.ToLower(s.State(c.State))
+	switch {
+	case c.State == calc.NotApplicable, c.NoValue && c.Demand.Base == 0:
+		return ""
+	case c.NoValue:
+		return raised(s.Sentence("working.limit-open", s.Demand(c.Demand)))
+	case c.Service && c.Demand.Kind == units.None:
+		return s.Sentence("working.limit-factor", s.Demand(c.Demand), s.Capacity(c.Capacity), state)
 	}
-	return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\''
+	demand, capacity := s.Demand(c.Demand), s.Capacity(c.Capacity)
+	r, ok := c.Ratio()
+	if ok && c.State == calc.Holds && r > 0.99 {
+		demand, capacity = s.Quantity(c.Demand), s.Quantity(c.Capacity)
+	}
+	if !ok {
+		return raised(s.Sentence("working.limit", demand, capacity, state))
+	}
+	return raised(s.Sentence("working.limit-ratio", demand, capacity, figure(s, r), state))
 }
 
-// significant writes a number with four significant digits, more before the
-// point where it has them, and commas between thousands.
-func significant(v float64) string {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		return "–"
+func joinUnit(number, unit string) string {
+	if unit == "" {
+		return number
 	}
-	digits := 4
-	if a := math.Abs(v); a >= 1 {
-		digits = max(0, 3-int(math.Floor(math.Log10(a))))
-	} else if a > 0 {
-		digits = min(8, 3-int(math.Floor(math.Log10(a))))
-	}
-	text := strconv.FormatFloat(v, 'f', digits, 64)
-	whole, part, point := strings.Cut(text, ".")
-	sign := ""
-	if strings.HasPrefix(whole, "-") {
-		sign, whole = "−", whole[1:]
-	}
-	for i := len(whole) - 3; i > 0; i -= 3 {
-		whole = whole[:i] + "," + whole[i:]
-	}
-	if part = strings.TrimRight(part, "0"); !point || part == "" {
-		return sign + whole
-	}
-	return sign + whole + "." + part
+	return number + " " + unit
 }

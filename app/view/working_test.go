@@ -2,88 +2,236 @@ package view
 
 import (
 	"math"
-	"strconv"
+	"os"
+	"path/filepath"
+	"runtime"
 	"strings"
 	"testing"
 
+	"standingbeam/app/wallfile"
 	"standingbeam/app/words"
+	"standingbeam/calc"
 	"standingbeam/calc/units"
-	"standingbeam/calc/working"
 )
 
-// The sums of a textbook, with their numbers put in: ACI 318-19 22.2.2.4.1 and
-// 22.3.2 for No. 4 at 18 in in an 8 in wall, by hand.
-func TestNumbers(t *testing.T) {
-	for _, test := range []struct {
-		formula string
-		with    []term
-		want    string
-	}{
-		{"As fy/(0.85 f'c b)", []term{{symbol: "As", value: 0.13333}, {symbol: "fy", value: 60000}, {symbol: "f'c", value: 3000}, {symbol: "b", value: 12}}, "0.1333 · 60,000 / (0.85 · 3,000 · 12)"},
-		{"φ Mn", []term{{symbol: "φ", value: 0.9}, {symbol: "Mn", value: 4579.2}}, "0.9 · 4,579"},
-		{"5 λ √f'c Sm", []term{{symbol: "λ", value: 1}, {symbol: "f'c", value: 3000}, {symbol: "Sm", value: 128}}, "5 · 1 · √3,000 · 128"},
-		{"bw d", []term{{symbol: "b", value: 1}, {symbol: "bw", value: 12}, {symbol: "d", value: 7}}, "12 · 7"},
-		{"min(a; b + c)", []term{{symbol: "a", value: 1}, {symbol: "b", value: 2}, {symbol: "c", value: 3}}, "min(1; 2 + 3)"},
-		{"w h^2/2", []term{{symbol: "w", value: 45}, {symbol: "h", value: 7}}, "45 · 7^2 / 2"},
-	} {
-		if got := numbers(test.formula, test.with); got != test.want {
-			t.Errorf("numbers(%q) = %q, want %q", test.formula, got, test.want)
+// everyWall calls each with the walls of the reference files, among them the
+// four of the file format's own description, and with n random ones.
+func everyWall(t *testing.T, n int, each func(name string, r calc.Result)) {
+	t.Helper()
+	files, err := filepath.Glob("../../testdata/walls/*.json")
+	if err != nil || len(files) < 5 {
+		t.Fatalf("reference walls: %v, %v", files, err)
+	}
+	for _, file := range files {
+		data, err := os.Open(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		list, problems := wallfile.Decode(data)
+		data.Close()
+		if len(problems) > 0 {
+			t.Fatalf("%s: %v", file, problems)
+		}
+		for _, w := range list {
+			good, problems := compute(w, words.Speaker{})
+			if !good.Known {
+				t.Fatalf("%s, %s: %v", file, w.Name, problems)
+			}
+			each(filepath.Base(file)+" "+w.Name, good.Result)
+		}
+	}
+	r, made := seeded(11), 0
+	for made < n {
+		in := r.wall()
+		if result, err := calc.Explain(in); err == nil {
+			made++
+			each("random", result)
 		}
 	}
 }
 
-// What is written comes out: each line of numbers, computed again as it
-// stands, gives the result beside it to the digits that are written.
-func TestNumbersComeOut(t *testing.T) {
-	sums := 0
-	for _, c := range conditions {
-		for _, variant := range [][]string{{}, {"axial.dead", "1200 lb/ft", "axial.live", "800 lb/ft"}, {"water", "3 ft"}, {"height", "12 ft", "grade.a", "11 ft"}, {"rulebook", "engineered"}} {
-			w := setting(held(c.value), variant...)
-			good, problems := compute(w, words.Speaker{})
-			if !good.Known {
-				t.Fatalf("%s %v: %v", c.value, variant, problems)
-			}
-			for _, check := range good.Result.Checks {
-				for i, step := range steps(words.Speaker{}, check.Steps) {
-					if step.Numbers == "" {
+// said is one printed line taken apart.
+type said struct{ symbol, formula, numbers, result string }
+
+// taken parts "a = b/c = 1/2 = 0.5 in": without numbers there are three parts.
+func taken(text string) said {
+	p := strings.Split(text, " = ")
+	if len(p) == 4 {
+		return said{p[0], p[1], p[2], p[3]}
+	}
+	return said{p[0], p[1], "", p[len(p)-1]}
+}
+
+// Every printed line of every check, computed again as it stands by somebody
+// who has only what is printed, gives the result that is printed beside it: for
+// certain within what the rounding of its numbers permits, and to one of the
+// last digit, or a 50,000th of the greatest number where next to nothing is left
+// of a difference.
+func TestSumsComeOut(t *testing.T) {
+	walls := 2000
+	if runtime.GOARCH == "wasm" { // ten times slower, and the sums are the same
+		walls = 100
+	}
+	seen, checks := map[string]bool{}, map[string]bool{}
+	lines := 0
+	everyWall(t, walls, func(name string, r calc.Result) {
+		s := words.Speaker{}.For(r.Input.Condition)
+		for _, c := range r.Checks {
+			for _, p := range workingOf(s, c, c.ID).Parts {
+				for _, step := range p.Steps {
+					if seen[step.Text] {
 						continue
 					}
-					sums++
-					again := working.Step{Formula: strings.NewReplacer(",", "", " · ", " ").Replace(step.Numbers)}
-					got, err := again.Evaluate()
-					want, _ := strconv.ParseFloat(strings.ReplaceAll(strings.Fields(strings.ReplaceAll(step.Result, "−", "-"))[0], ",", ""), 64)
-					if err != nil || math.Abs(got.Base-want) > 3e-3*math.Abs(want)+1e-3 {
-						t.Errorf("%s %s, step %d: %s = %s = %s comes out as %v (%v)", c.value, check.ID, i, step.Symbol, step.Formula, step.Numbers, got.Base, err)
+					seen[step.Text], checks[c.ID] = true, true
+					line := taken(step.Text)
+					if line.numbers == "" {
+						continue
+					}
+					lines++
+					got, err := computeAgain(line.numbers)
+					want, err2 := computeAgain(strings.Fields(line.result)[0])
+					if err != nil || err2 != nil {
+						t.Errorf("%s, %s: %s: %v, %v", name, c.ID, step.Text, err, err2)
+						continue
+					}
+					if got.low > want.high || got.high < want.low {
+						t.Errorf("%s, %s: %s comes out between %v and %v", name, c.ID, step.Text, got.low, got.high)
+					}
+					if digit := 2 * (want.high - want.at); math.Abs(got.at-want.at) > max(1.02*digit, 2e-5*greatestIn(line.numbers)) {
+						t.Errorf("%s, %s: %s comes out as %v", name, c.ID, step.Text, got.at)
 					}
 				}
 			}
 		}
-	}
-	if sums < 100 {
-		t.Errorf("only %d sums were looked at", sums)
+	})
+	t.Logf("%d lines of %d checks", lines, len(checks))
+	if lines < 5*walls || len(checks) < 30 {
+		t.Errorf("only %d lines of %d checks were computed again", lines, len(checks))
 	}
 }
 
-func TestSignificant(t *testing.T) {
-	for _, test := range []struct {
-		v    float64
-		want string
-	}{
-		{0, "0"}, {1, "1"}, {0.133333, "0.1333"}, {4579.52, "4,580"}, {60000, "60,000"}, {1234567, "1,234,567"},
-		{-12.5, "−12.5"}, {0.00012346, "0.0001235"}, {math.NaN(), "–"}, {math.Inf(-1), "–"}, {0.9, "0.9"},
-	} {
-		if got := significant(test.v); got != test.want {
-			t.Errorf("significant(%v) = %q, want %q", test.v, got, test.want)
+// greatestIn is the greatest number of a printed sum.
+func greatestIn(text string) (most float64) {
+	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return !strings.ContainsRune("0123456789.,", r) }) {
+		v, err := computeAgain(word)
+		if err == nil {
+			most = math.Max(most, v.at)
 		}
 	}
+	return most
 }
 
-// A metric reader sees the result in both, since the formula is in inches and
-// pounds.
-func TestResultInMetric(t *testing.T) {
-	q := units.Of(1000*units.LbFtPerFt, units.LineMoment)
-	// 1 lb-ft/ft is 4.4482216 N exactly.
-	if got := result(words.Speaker{System: words.Metric}, q); got != "1,000 lb-ft/ft = 4.45 kN-m/m" {
-		t.Errorf("result = %q", got)
-	}
+// What is printed is what was computed, in the unit that is printed with it.
+func TestResultsAreTheAnswers(t *testing.T) {
+	everyWall(t, 100, func(name string, r calc.Result) {
+		for _, c := range r.Checks {
+			w := workingOf(words.Speaker{}, c, "")
+			chain, _ := inOrder(c)
+			at := 0
+			for _, p := range w.Parts {
+				for _, step := range p.Steps {
+					value := chain[at].Value
+					at++
+					fields := strings.Fields(taken(step.Text).result)
+					printed, err := computeAgain(fields[0])
+					unit := strings.Join(fields[1:], " ")
+					if err != nil || value.US() < printed.low-1e-12 || value.US() > printed.high+1e-12 || unit != raised(value.Kind.US().Symbol) {
+						t.Errorf("%s, %s: %s is printed for %v %s", name, c.ID, step.Text, value.US(), value.Kind.US().Symbol)
+					}
+				}
+			}
+			if at != len(chain) {
+				t.Errorf("%s, %s: %d of %d steps are shown", name, c.ID, at, len(chain))
+			}
+		}
+	})
+}
+
+// Every symbol is explained, and every number of a sum is either given or the
+// result of another step that it leads to.
+func TestSymbolsAreExplained(t *testing.T) {
+	s := words.Speaker{}
+	everyWall(t, 600, func(name string, r calc.Result) {
+		for _, c := range r.Checks {
+			w := workingOf(s, c, "key")
+			ids := map[string]bool{}
+			for _, p := range w.Parts {
+				for _, step := range p.Steps {
+					if ids[step.ID] {
+						t.Fatalf("%s: %s stands twice", c.ID, step.ID)
+					}
+					ids[step.ID] = true
+					if step.Means == "" {
+						t.Errorf("%s: nothing says what %s is", c.ID, taken(step.Text).symbol)
+					}
+					if step.Source == "" {
+						t.Errorf("%s: %s has no source", c.ID, step.Text)
+					}
+				}
+			}
+			for _, g := range w.Given {
+				if g.Means == "" {
+					t.Errorf("%s: nothing says what %s is", c.ID, g.Text)
+				}
+				if strings.HasPrefix(g.Text, "W") || strings.HasPrefix(g.Text, "P\u2009") {
+					t.Errorf("%s: %s is not worked out", c.ID, g.Text)
+				}
+			}
+			for _, p := range w.Parts {
+				for _, step := range p.Steps {
+					for _, u := range step.Uses {
+						if !ids[u.ID] {
+							t.Errorf("%s: %s leads nowhere", c.ID, u.Name)
+						}
+					}
+				}
+			}
+		}
+	})
+}
+
+// Each check says what it asks, and how that ends.
+func TestWorkingSaysItsEnd(t *testing.T) {
+	everyWall(t, 300, func(name string, r calc.Result) {
+		for i := range r.Checks {
+			c := &r.Checks[i]
+			w := workingOf(words.Speaker{}, *c, "")
+			if c.State != calc.NotApplicable && !c.NoValue && w.Limit == "" {
+				t.Errorf("%s, %s has no end", name, c.ID)
+			}
+			if c.State != calc.NotApplicable && !c.NoValue && len(w.Parts) == 0 && w.Note == "" {
+				t.Errorf("%s, %s shows nothing", name, c.ID)
+			}
+		}
+	})
+}
+
+// A metric reader sees each value in both, since the formula is in inches and
+// pounds, and is told why.
+func TestMetricWorking(t *testing.T) {
+	metric := words.Speaker{System: words.Metric}
+	everyWall(t, 20, func(name string, r calc.Result) {
+		for _, c := range r.Checks {
+			w := workingOf(metric, c, "")
+			if len(w.Parts) > 0 && w.Note != metric.Word("working.pounds") {
+				t.Errorf("%s: nothing says why the formulas are in inches and pounds", c.ID)
+			}
+			chain, _ := inOrder(c)
+			at := 0
+			for _, p := range w.Parts {
+				for _, step := range p.Steps {
+					kind := chain[at].Value.Kind
+					at++
+					if has := step.Metric != ""; has != (kind != units.None && kind != units.Degrees) {
+						t.Errorf("%s: %s has the metric value %q", c.ID, step.Text, step.Metric)
+					}
+				}
+			}
+			for _, g := range w.Given {
+				if unit := strings.Contains(g.Value, " ") && !strings.HasSuffix(g.Value, "deg"); unit != (g.Metric != "") {
+					t.Errorf("%s: %s = %s has the metric value %q", c.ID, g.Text, g.Value, g.Metric)
+				}
+			}
+		}
+	})
 }
