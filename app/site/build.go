@@ -6,11 +6,14 @@
 package site
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"io"
 	"os"
 	"path/filepath"
+
+	"standingbeam/app/site/lean"
 )
 
 // Options say what a site is built from and where it goes.
@@ -49,6 +52,11 @@ func Build(o Options) (string, error) {
 	program, err := os.ReadFile(o.Program)
 	if err != nil {
 		return "", fmt.Errorf("the program is missing, build it first: %w", err)
+	}
+	if program, err = lean.Program(program); errors.Is(err, lean.ErrNames) {
+		fmt.Fprintln(os.Stderr, "build:", err)
+	} else if err != nil {
+		return "", fmt.Errorf("the program: %w", err)
 	}
 	web, err := readFolder(o.Web)
 	if err != nil {
