@@ -33,6 +33,9 @@ type page struct {
 	drag   *drag
 	hold   *hold
 
+	frame    app.Func // settles before the next frame is painted
+	settling bool     // it is asked for
+
 	told        told
 	tellings    int
 	announced   string // read aloud

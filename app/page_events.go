@@ -102,7 +102,7 @@ func (p *page) applyTheme() {
 func (p *page) changed(ctx app.Context) {
 	p.changes++
 	now := p.changes
-	ctx.Defer(p.settle)
+	ctx.Defer(p.settleSoon)
 	ctx.After(saveDelay, func(ctx app.Context) {
 		ctx.PreventUpdate()
 		if p.changes == now {

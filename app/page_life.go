@@ -26,6 +26,7 @@ func (p *page) OnInit() {
 // OnMount makes the page known as ready and listens for the page being left.
 func (p *page) OnMount(ctx app.Context) {
 	defer p.caught()
+	p.frame = app.FuncOf(p.onFrame)
 	p.applyTheme()
 	p.awaitLate(ctx)
 	p.tellStorage(ctx)
@@ -99,6 +100,23 @@ func (p *page) measure() bool {
 	}
 	p.size = now
 	return true
+}
+
+// settleSoon settles before the next frame is painted. It asks the browser how
+// high things are, which waits for the layout: that would hold up the picture.
+func (p *page) settleSoon(ctx app.Context) {
+	if p.settling {
+		return
+	}
+	p.settling = true
+	app.Window().Call("requestAnimationFrame", p.frame)
+}
+
+// onFrame settles a page that was changed.
+func (p *page) onFrame(app.Value, []app.Value) any {
+	p.settling = false
+	p.settle(app.Context{})
+	return nil
 }
 
 // settle runs after the page is drawn. It puts the handles in their places,
