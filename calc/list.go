@@ -113,8 +113,11 @@ func (w *wall) dowelBar() Bar {
 func (w *wall) horizontalBars() []Bar {
 	pair := Bar{Role: TopBar, Direction: "horizontal", Face: Centre, Size: 4, Count: 2, Levels: []units.Length{w.Height - 3*units.Inch},
 		Rulebook: commonPractice}
+	pair.Lap = w.lapAlong(pair.Size, true)
 	if (w.r.Governs == Residential || w.r.Plain) && !w.Horizontal.Fixed {
-		return []Bar{w.tableHorizontals(), pair}
+		h := w.tableHorizontals()
+		h.Lap = w.lapAlong(h.Size, true)
+		return []Bar{h, pair}
 	}
 	bar, s := w.pickHorizontals()
 	min := w.horizontalRule(bar)
@@ -123,9 +126,21 @@ func (w *wall) horizontalBars() []Bar {
 	if h.Face == FaceUnset {
 		h.Face = Centre
 	}
-	setting := rebar.Setting{Fc: w.Material.Fc, Fy: w.Material.Fy, Lambda: 1, Favorable: true, TopBar: true}
-	h.Lap = units.Length(math.Ceil(rebar.LapB(bar, setting, nil).Inches() - 1e-9))
+	h.Lap = w.lapAlong(bar.Number, true)
 	return []Bar{h, pair}
+}
+
+// lapAlong is the lap of a bar that runs along the wall or its footing, class B
+// (25.5.2.1), up to a whole inch. High is a bar with more than 12 in of
+// concrete below it (25.4.2.5). It serves the bars of the tables and of the
+// trade too, which print none.
+func (w *wall) lapAlong(size int, high bool) units.Length {
+	bar, known := rebar.ByNumber(size)
+	if !known {
+		return 0
+	}
+	setting := rebar.Setting{Fc: w.Material.Fc, Fy: w.Material.Fy, Lambda: 1, Favorable: true, TopBar: high}
+	return units.Length(math.Ceil(rebar.LapB(bar, setting, nil).Inches() - 1e-9))
 }
 
 // alongFooting lists the bars along the footing: where it has bars across,
@@ -144,5 +159,6 @@ func (w *wall) alongFooting() Bar {
 			b.Count, b.Rulebook, b.Clause = max(2, n), w.aci.Name, "24.4.3.2"
 		}
 	}
+	b.Lap = w.lapAlong(b.Size, false)
 	return b
 }
