@@ -16,8 +16,8 @@ const keptNames = "runtime."
 // runtime takes apart when a method is called on no value.
 const anyName = "cleared.(*T).f"
 
-// forget clears from the memory what only serves to print places in the
-// source. Nothing moves.
+// forget clears from the memory what only serves to print places in the source
+// and arguments, or to stop a program by signals. Nothing moves.
 func forget(memory []byte) error {
 	t, err := findTable(memory)
 	if err != nil {
@@ -42,11 +42,9 @@ func forget(memory []byte) error {
 		if !strings.HasPrefix(t.name(number(about, atName)), keptNames) {
 			setNumber(about, atName, common)
 		}
-		for _, at := range []int{atFile, atLine} {
-			setNumber(about, at, emptyOffset)
+		for at, none := range unusedFields(about) {
+			setNumber(about, at, none)
 		}
-		setNumber(about, atUnit, 0)
-		setNumber(about, atFirstLine, 0)
 	}
 	return nil
 }
@@ -77,8 +75,7 @@ func (t table) clearNames() (uint32, error) {
 func (t table) usedValues() ([]bool, error) {
 	var starts []uint32
 	for _, about := range t.about {
-		starts = append(starts, number(about, atStack))
-		for at := aboutSize; at < len(about); at += 4 {
+		for _, at := range usedFields(about) {
 			starts = append(starts, number(about, at))
 		}
 	}

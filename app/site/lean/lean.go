@@ -7,8 +7,9 @@
 //     leaves out every run of eight zeros. The pieces' addresses compress
 //     badly, zeros well: the pieces are joined ([join]).
 //   - Names of functions, names of files and numbers of lines serve only to
-//     print where a fault happened. They are cleared ([forget]); the tables by
-//     which the runtime walks the stack stay.
+//     print where a fault happened, as does what is known of arguments. They
+//     are cleared ([forget]); the tables by which the runtime walks the stack
+//     stay.
 //
 // A fault then names its message, and no places. A program built by `go build`
 // alone still names them.

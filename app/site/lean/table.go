@@ -26,6 +26,17 @@ const (
 	atCount     = 28 // npcdata
 	atUnit      = 32 // cuOffset
 	atFirstLine = 36 // startLine
+	atLastCount = 43 // nfuncdata, one byte
+)
+
+// Places in the two lists behind _func, of tables of values (pcdata) and of
+// data (funcdata): src/internal/abi/symtab.go of Go 1.26.
+const (
+	unsafePoint = 0 // where a signal may not stop a goroutine; WebAssembly has no signals
+	argLive     = 3 // which arguments are alive, to print them
+	argInfo     = 5 // how to print the arguments
+	argLiveInfo = 6
+	noData      = 1<<32 - 1 // "there is none"
 )
 
 // table is the linker's table of functions, in parts of the memory.
@@ -73,7 +84,7 @@ func (t *table) readFunctions(b []byte, count uint64) error {
 			return ErrNames
 		}
 		about := b[at:]
-		size := aboutSize + 4*uint64(number(about, atCount))
+		size := aboutSize + 4*uint64(number(about, atCount)) + 4*uint64(about[atLastCount])
 		if size > uint64(len(about)) {
 			return ErrNames
 		}
@@ -84,6 +95,36 @@ func (t *table) readFunctions(b []byte, count uint64) error {
 		t.about = append(t.about, about)
 	}
 	return nil
+}
+
+// usedFields are the fields of a function's tables of values that the runtime reads
+// other than to print.
+func usedFields(about []byte) []int {
+	fields := []int{atStack}
+	for i := range int(number(about, atCount)) {
+		if i != unsafePoint && i != argLive {
+			fields = append(fields, aboutSize+4*i)
+		}
+	}
+	return fields
+}
+
+// unusedFields are those that it reads only to print, or never in a browser,
+// with what stands for none.
+func unusedFields(about []byte) map[int]uint32 {
+	fields := map[int]uint32{atFile: emptyOffset, atLine: emptyOffset, atUnit: 0, atFirstLine: 0}
+	tables := int(number(about, atCount))
+	for _, i := range []int{unsafePoint, argLive} {
+		if i < tables {
+			fields[aboutSize+4*i] = emptyOffset
+		}
+	}
+	for _, i := range []int{argInfo, argLiveInfo} {
+		if i < int(about[atLastCount]) {
+			fields[aboutSize+4*(tables+i)] = noData
+		}
+	}
+	return fields
 }
 
 func number(about []byte, at int) uint32 { return binary.LittleEndian.Uint32(about[at:]) }
