@@ -79,14 +79,18 @@ test-native:
 	$(call tests,native,go test -v ./...)
 
 # A small environment: node's bridge refuses more than some 8 kB of it.
+NODE = "env -i PATH=$$PATH HOME=$$HOME $$(go env GOROOT)/lib/wasm/go_js_wasm_exec"
 test-wasm:
-	$(call tests,wasm,$(WASM) go test -v -exec "env -i PATH=$$PATH HOME=$$HOME $$(go env GOROOT)/lib/wasm/go_js_wasm_exec" $(PURE))
+	$(call tests,wasm,$(WASM) go test -v -exec $(NODE) $(PURE))
 
 test-browser: browser axe dxf servers site-quick
 	$(call tests,browser,go test -tags browser -v -p 1 -count=1 -timeout 40m ./app/pagetest)
 
 bench: browser axe build ## speed and size, printed; nothing is judged
+	@echo 'BenchmarkDesign is one full answer: aim below 50 µs, natively'
 	go test -run '^$$' -bench . -benchmem ./calc/... ./app/...
+	@echo 'the same under WebAssembly in node, inlined as the page is'
+	$(WASM) go test -run '^$$' -bench 'Design|Explain' $(INLINE) -exec $(NODE) ./calc
 	BENCH=1 go test -tags browser,bench -run '^TestBench' -v -p 1 -count=1 -timeout 30m ./app/pagetest | grep -vE '^(=== |PASS)'
 
 # --- what has to be there ---------------------------------------------------
