@@ -18,29 +18,50 @@ func hasBuilt(before, after string) bool {
 	return false
 }
 
-// languages lists every language with its tables; English is the measure.
-var languages = map[string][]table{"en": english}
+// whole are the languages that have every word.
+var whole = map[string]bool{}
 
-func TestTables(t *testing.T) {
-	for lang, tables := range languages {
-		seen := map[string]string{}
-		for _, table := range tables {
-			for id, word := range table {
-				if _, twice := seen[id]; twice {
-					t.Errorf("%s: %q stands twice", lang, id)
-				}
-				seen[id] = word
+// A language has the ids of English and no other, each once and with the same
+// places.
+func TestLanguages(t *testing.T) {
+	for _, l := range languages[1:] {
+		for id, word := range l.table() {
+			if en, ok := (Speaker{}).find(id); !ok {
+				t.Errorf("%s: %q is no id of English", l.Code, id)
+			} else if a, b := places(en), places(word); a != b {
+				t.Errorf("%s: %q has places %s, in English %s", l.Code, id, b, a)
 			}
 		}
+		seen := map[string]bool{}
+		for i, line := range strings.Split(strings.TrimSuffix(l.text, "\n"), "\n") {
+			id, word, ok := strings.Cut(line, " = ")
+			if line != "" && line[0] != '#' && (!ok || word == "") {
+				t.Errorf("%s: line %d is none of id = words: %q", l.Code, i+1, line)
+			}
+			if ok && seen[id] {
+				t.Errorf("%s: %q stands twice", l.Code, id)
+			}
+			seen[id] = true
+		}
 		for _, table := range english {
-			for id, word := range table {
-				if seen[id] == "" {
-					t.Errorf("%s: no word for %q", lang, id)
-				}
-				if a, b := places(word), places(seen[id]); a != b {
-					t.Errorf("%s: %q has places %s, in English %s", lang, id, b, a)
+			for id := range table {
+				if whole[l.Code] && !seen[id] {
+					t.Errorf("%s: no word for %q", l.Code, id)
 				}
 			}
+		}
+	}
+}
+
+// No id of English stands twice.
+func TestTables(t *testing.T) {
+	seen := map[string]bool{}
+	for _, table := range english {
+		for id := range table {
+			if seen[id] {
+				t.Errorf("%q stands twice", id)
+			}
+			seen[id] = true
 		}
 	}
 }

@@ -4,8 +4,8 @@
 // A word is found by its id. Ids begin with what they name: "field." a field
 // of the wall file, "name." and "ask." a check, "note." a sentence of the
 // calculation, "problem." a fault of what was typed, "choice." an answer to
-// choose from. A language is a list of tables; a new one is a file beside
-// en_*.go and a line in tables.
+// choose from. English is the tables of en_*.go; any other language is one file
+// of text, named in languages.
 package words
 
 import (
@@ -43,19 +43,16 @@ func (s Speaker) For(c calc.Condition) Speaker {
 
 type table = map[string]string
 
-// tables returns the tables of a language, English where it has none.
-func tables(lang string) []table {
-	switch lang {
-	default:
-		return english
-	}
-}
-
 var english = []table{enCore, enFields, enChoices, enProblems, enFileProblems, enChecks, enAsks, enNotes, enReasons, enReport, enWorking, enSymbols, enPage, enPicture, enSheet, enCalculation, enLesson, enLessonMore, enEmbed}
 
 // find returns the word of an id.
 func (s Speaker) find(id string) (string, bool) {
-	for _, t := range tables(s.Lang) {
+	if l := known(s.Lang); l != nil && l.text != "" {
+		if w, ok := l.table()[id]; ok {
+			return w, true
+		}
+	}
+	for _, t := range english {
 		if w, ok := t[id]; ok {
 			return w, true
 		}
