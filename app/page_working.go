@@ -42,7 +42,11 @@ func (i *checkItem) renderPart(p view.Part) app.UI {
 	for _, s := range p.Steps {
 		items = append(items, i.renderStep(s))
 	}
-	return app.Div().Class("working-part").Body(app.H3().Text(p.Title), app.Ol().Body(items...))
+	body := []app.UI{app.H3().Text(p.Title)}
+	if len(p.Sketches) > 0 {
+		body = append(body, app.Raw(`<div class="sketches">`+strings.Join(p.Sketches, "")+`</div>`))
+	}
+	return app.Div().Class("working-part").Body(append(body, app.Ol().Body(items...))...)
 }
 
 // renderStep is symbol = formula = numbers = result, what it is, where it comes

@@ -43,12 +43,17 @@ func textWidth(text string, size float64, bold bool) float64 {
 	if bold {
 		table = &boldAdvance
 	}
-	sum := 0
+	sum, whole := 0, 0 // whole is what stands before a lowered part
 	for i := 0; i < len(text); {
 		c := text[i]
 		if c < utf8.RuneSelf {
 			i++
-			if c >= ' ' && c <= '~' {
+			switch {
+			case c == lower:
+				whole = sum
+			case c == raise:
+				sum = whole + (sum-whole)*6/7
+			case c >= ' ' && c <= '~':
 				sum += int(table[c-' '])
 			}
 			continue

@@ -1,5 +1,7 @@
 package draw
 
+import "strings"
+
 // letter puts the placed labels on the sheet and returns the space that each
 // line takes.
 func (s *sheet) letter(all []placed) []Box {
@@ -29,7 +31,7 @@ func (s *sheet) label(out []Box, l *placed) []Box {
 		w, h := n.width(), n.height()
 		if l.spot.turned {
 			s.turned(l, n, x+size*ascent, l.box.Y+l.box.H/2)
-			out = append(out, Box{Text: n.text, X: x, Y: l.box.Y + (l.box.H-w)/2, W: h, H: w})
+			out = append(out, Box{Text: unmarked(n.text), X: x, Y: l.box.Y + (l.box.H-w)/2, W: h, H: w})
 			x += h
 			continue
 		}
@@ -47,9 +49,9 @@ func (s *sheet) label(out []Box, l *placed) []Box {
 			s.raw(` text-anchor="` + anchor + `"`)
 		}
 		s.raw(">")
-		s.escape(n.text)
+		s.marked(n.text)
 		s.raw("</text>")
-		out = append(out, Box{Text: n.text, X: bx, Y: y, W: w, H: h})
+		out = append(out, Box{Text: unmarked(n.text), X: bx, Y: y, W: w, H: h})
 		y += h
 	}
 	return out
@@ -63,7 +65,7 @@ func (s *sheet) turned(l *placed, n line, x, y float64) {
 	s.raw(" ")
 	s.b = appendNumber(s.b, y)
 	s.raw(`) rotate(-90)">`)
-	s.escape(n.text)
+	s.marked(n.text)
 	s.raw("</text>")
 }
 
@@ -75,4 +77,29 @@ func (n line) class(colour string) string {
 		return colour + " say strong"
 	}
 	return colour + " say"
+}
+
+// marked writes a line of type, what stands below a letter smaller and lower.
+func (s *sheet) marked(text string) {
+	open := false
+	for {
+		at := strings.IndexAny(text, string(lower)+string(raise))
+		if at < 0 {
+			break
+		}
+		s.escape(text[:at])
+		if open {
+			s.raw("</tspan>")
+		}
+		if text[at] == lower {
+			s.raw(`<tspan dy="3" font-size="12">`)
+		} else {
+			s.raw(`<tspan dy="-3">`)
+		}
+		open, text = true, text[at+1:]
+	}
+	s.escape(text)
+	if open {
+		s.raw("</tspan>")
+	}
 }

@@ -14,8 +14,17 @@ import (
 // whole are the symbols that are not a letter with something below.
 var whole = map[string]bool{"FS": true, "EI": true, "kd": true, "use": true}
 
-// letters parts a symbol into its letter and what stands below it, "" where
-// nothing does.
+// Letters parts a symbol into its letter and what stands below it, "" where
+// nothing does. φ of a reduced strength stands with the letter.
+func Letters(symbol string) (letter, below string) {
+	if rest, ok := reduced(symbol); ok {
+		letter, below = letters(rest)
+		return "φ" + letter, below
+	}
+	return letters(symbol)
+}
+
+// letters parts a symbol that has no φ before it.
 func letters(symbol string) (letter, below string) {
 	if whole[symbol] {
 		return symbol, ""

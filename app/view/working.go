@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"standingbeam/app/draw"
 	"standingbeam/app/formula"
 	"standingbeam/app/words"
 	"standingbeam/calc"
@@ -23,8 +24,9 @@ type Working struct {
 
 // Part is one stretch of a working: what pushes, what is asked, what there is.
 type Part struct {
-	Title string
-	Steps []Step
+	Title    string
+	Sketches []string // small pictures, each an svg element
+	Steps    []Step
 }
 
 // Step is one step of a working. Formula and Numbers are pieces of MathML, each
@@ -68,9 +70,10 @@ func workingOf(s words.Speaker, c calc.Check, key string) Working {
 		from, to int
 	}{{"working.loads", 0, loads}, {"working.asked", loads, asked}, {"working.there", max(loads, asked), len(chain)}} {
 		if part.from < part.to {
-			out.Parts = append(out.Parts, Part{s.Word(part.title), w.steps(part.from, part.to)})
+			out.Parts = append(out.Parts, Part{Title: s.Word(part.title), Steps: w.steps(part.from, part.to)})
 		}
 	}
+	w.sketches(out.Parts)
 	out.Given = w.given()
 	out.Limit = w.limit()
 	switch {
@@ -82,6 +85,18 @@ func workingOf(s words.Speaker, c calc.Check, key string) Working {
 		out.Note = s.Word("working.read")
 	}
 	return out
+}
+
+// sketches puts the small pictures to the parts that they explain: what is
+// asked before the last part, what there is into it.
+func (w *writing) sketches(parts []Part) {
+	for _, k := range draw.Working(w.check, w.lines, w.s) {
+		at := len(parts) - 1
+		if !k.Ends && at > 0 {
+			at--
+		}
+		parts[at].Sketches = append(parts[at].Sketches, k.SVG)
+	}
 }
 
 // inOrder puts the loads of a working first, and says where what is asked ends.

@@ -21,6 +21,27 @@ var enWorking = table{
 	"working.limit-factor": "A factor of {0} is asked, there is {1}: {2}.",
 	"working.limit-open":   "Asked {0}; what there is, is not known yet.",
 	"working.and-metric":   "{0} = {1}",
+
+	// The small pictures, and what stands in them.
+	"sketch.push":        "What pushes the wall and what holds it",
+	"sketch.bars":        "The section with its bars: strains and stresses",
+	"sketch.plain":       "The stresses of the plain section",
+	"sketch.base":        "The load on the footing and the pressure under it",
+	"sketch.projection":  "What bends the projection of the footing",
+	"sketch.overturning": "The weights with their arms about the toe, and what pushes",
+	"sketch.sliding":     "What pushes the wall along, and what resists",
+	"sketch.ldh":         "The hooked bar and the length it needs",
+	"sketch.lst":         "The lap of two bars and the length it needs",
+	"sketch.ld":          "The straight bar and the length it needs",
+	"sketch.spacing":     "The bars along the wall and their spacing",
+	"sketch.drag":        "The slab that holds the wall back by its friction",
+	"sketch.pressed":     "pressed",
+	"sketch.pulled":      "pulled",
+	"sketch.axis":        "neutral axis",
+	"sketch.third":       "middle third",
+	"sketch.toe":         "toe",
+	"sketch.tips":        "tips here",
+	"sketch.there":       "there is {0}",
 }
 
 // enSymbols says what each symbol of a working stands for. An id with the name
