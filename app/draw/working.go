@@ -179,14 +179,19 @@ func unmarked(text string) string {
 // are beside, above and below it, two of them the corners between; t turns it.
 // One that finds none of them free goes to the nearest place that is, and keeps
 // a leader.
-func (k *sketch) say(class string, x, y float64, where string, lines ...string) {
-	k.pin(class, x, y, x, y, where, lines...)
+func (k *sketch) say(class string, x, y float64, where, text string) {
+	k.pin(class, x, y, x, y, where, text)
+}
+
+// tell says a symbol with its value.
+func (k *sketch) tell(class string, x, y float64, where, symbol string) {
+	k.pin(class, x, y, x, y, where, k.is(symbol))
 }
 
 // pin is say for a label that stands at (sx, sy) and speaks of (x, y).
-func (k *sketch) pin(class string, x, y, sx, sy float64, where string, lines ...string) {
+func (k *sketch) pin(class string, x, y, sx, sy float64, where, text string) {
 	l := label{class: class, x: x, y: y, rank: 1, wander: true, tie: 30}
-	for _, n := range lines {
+	for _, n := range strings.Split(text, "\n") {
 		l.lines = append(l.lines, plainLine(n))
 	}
 	const gap = cellSize + 0.5

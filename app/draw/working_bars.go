@@ -46,16 +46,16 @@ func (k *sketch) anchored() bool {
 		k.s.draw("bar", new(path).move(12, y).line(far, y))
 		k.s.draw("bar", new(path).move(end, y+gap).line(SketchWidth-12, y+gap))
 		if k.has("gmax") {
-			k.say("ink", (end+far)/2, y+gap, "d", k.is("gmax"))
+			k.tell("ink", (end+far)/2, y+gap, "d", "gmax")
 		}
 	default:
 		k.s.draw("bar", new(path).move(12, y).line(far, y))
 	}
 	if k.has("db") {
-		k.say("steel", 12, y, "ru rd", k.is("db"))
+		k.tell("steel", 12, y, "ru rd", "db")
 	}
 	k.across(end, end+asked*scale, 38)
-	k.say("ink", end+asked*scale/2, 38, "u d", k.is(need))
+	k.tell("ink", end+asked*scale/2, 38, "u d", need)
 	if k.check.ID != "lap-gap" && there > 0 {
 		k.across(end, far, 128)
 		k.line("witness", far, y, far, 128)
@@ -91,20 +91,20 @@ func (k *sketch) spaced() bool {
 	bar := top + deep/2
 	if k.v("cc") > 0 {
 		bar = top + deep - math.Max(5, k.v("cc")*scale)
-		k.say("ink", left+14, bar, "ru", k.is("cc"))
+		k.tell("ink", left+14, bar, "ru", "cc")
 	}
 	first := left + 14
 	for x := first; x < right-4; x += pitch {
 		k.s.circle("dots", x, bar, 4)
 	}
 	k.upright(left-14, top, top+deep)
-	k.say("ink", left-14, top+deep/2, "l", k.is(symbol))
+	k.tell("ink", left-14, top+deep/2, "l", symbol)
 	y := top + deep + 16
 	k.across(first, first+pitch, y)
 	k.say("ink", first+pitch/2, y, "d r", symbolOf("s")+" = "+k.amount(s, units.Size))
 	if m := k.v("smax"); m > 0 {
 		k.across(first, first+m*scale, y+33)
-		k.say("ink", first+m*scale/2, y+33, "d r", k.is("smax"))
+		k.tell("ink", first+m*scale/2, y+33, "d r", "smax")
 	}
 	return true
 }
@@ -127,11 +127,11 @@ func (k *sketch) dragged() bool {
 		k.s.draw("drag", new(path).move(x-6, top+22).line(x, top+16))
 	}
 	k.arrow("push", wall-64, top+7, wall-4, top+7)
-	k.say("push", wall-40, top, "lu u", k.is("T"))
-	k.say("ink", math.Max(far+10, (far+wedge)/2), top+22, "d rd", k.is("D"))
+	k.tell("push", wall-40, top, "lu u", "T")
+	k.tell("ink", math.Max(far+10, (far+wedge)/2), top+22, "d rd", "D")
 	k.across(wedge, wall, top+92)
-	k.say("ink", (wedge+wall)/2, top+92, "u d l", k.is("a"))
+	k.tell("ink", (wedge+wall)/2, top+92, "u d l", "a")
 	k.across(far, wall, 22)
-	k.say("ink", (far+wall)/2, 22, "d u", k.is("L"))
+	k.tell("ink", (far+wall)/2, 22, "d u", "L")
 	return true
 }

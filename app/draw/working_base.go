@@ -25,20 +25,20 @@ func (k *sketch) base() bool {
 	load := k.v("x")
 	at := math.Max(10, math.Min(350, x(load)))
 	k.arrow("push", at, 30, at, top)
-	k.say("push", at, 30, "u lu ru", k.is("N"))
+	k.tell("push", at, 30, "u lu ru", "N")
 	k.across(math.Min(at, x(b/2)), math.Max(at, x(b/2)), 54)
 	if load < b/2 {
-		k.say("ink", x(b/2), 54, "l", k.is("e"))
+		k.tell("ink", x(b/2), 54, "l", "e")
 	} else {
-		k.say("ink", x(b/2), 54, "r", k.is("e"))
+		k.tell("ink", x(b/2), 54, "r", "e")
 	}
 	k.say("soft", x(b/2), top+10, "c", k.sp.Word("sketch.third"))
 	under := top + 30.0
 	k.pressed(x, under, deep, b)
 	k.across(at, right, under+deep+44)
-	k.say("ink", (at+right)/2, under+deep+44, "u l", k.is("x"))
+	k.tell("ink", (at+right)/2, under+deep+44, "u l", "x")
 	k.across(left, right, under+deep+76)
-	k.say("ink", (left+right)/2, under+deep+76, "d", k.is("B"))
+	k.tell("ink", (left+right)/2, under+deep+76, "d", "B")
 	k.say("soft", right, top+13, "r", k.sp.Word("sketch.toe"))
 	return true
 }
@@ -79,17 +79,17 @@ func (k *sketch) pressed(x func(float64) float64, y, deep, b float64) {
 	}
 	k.s.draw("bearing rays", rays)
 	if k.has("q,toe", "q,heel") {
-		k.say("ink", x(0), y+deep*toe/most, "ld d l", k.is("q,toe"))
-		k.say("ink", x(b), y+deep*heel/most, "rd d r", k.is("q,heel"))
+		k.tell("ink", x(0), y+deep*toe/most, "ld d l", "q,toe")
+		k.tell("ink", x(b), y+deep*heel/most, "rd d r", "q,heel")
 		return
 	}
 	if toe > 0 {
-		k.say("ink", x(0), y+deep, "ld d", k.is("q"))
+		k.tell("ink", x(0), y+deep, "ld d", "q")
 	} else {
-		k.say("ink", x(b), y+deep, "rd d", k.is("q"))
+		k.tell("ink", x(b), y+deep, "rd d", "q")
 	}
 	k.across(x(to), x(from), y+deep+18)
-	k.say("ink", (x(from)+x(to))/2, y+deep+18, "d u", k.is("Lc"))
+	k.tell("ink", (x(from)+x(to))/2, y+deep+18, "d u", "Lc")
 }
 
 // projects reports a check of the toe or the heel.
@@ -134,22 +134,22 @@ func (k *sketch) projection() bool {
 	if !k.has("Mu") || k.has("Vu") && (k.check.ID == "toe-shear" || k.check.ID == "heel-shear") {
 		symbol = "Vu"
 	}
-	lines := []string{k.is(symbol)}
+	text := k.is(symbol)
 	for _, s := range [...]string{"d", "h"} {
 		if symbol == "Vu" && k.uses("Vu", s) {
 			at = k.v(s)
 			k.across(math.Min(x(0), x(at)), math.Max(x(0), x(at)), top+high/2)
-			lines = append(lines, k.is(s))
+			text += "\n" + k.is(s)
 		}
 	}
 	k.line("until", x(at), top-10, x(at), top+high+10)
 	if heel {
-		k.say("ink", x(at), top+high+4, "d ld rd", lines...)
+		k.say("ink", x(at), top+high+4, "d ld rd", text)
 	} else {
-		k.say("ink", x(at), top-4, "ru u", lines...)
+		k.say("ink", x(at), top-4, "ru u", text)
 	}
 	k.across(math.Min(x(0), far), math.Max(x(0), far), line)
-	k.say("ink", (x(0)+far)/2, line, "d u", k.is("L"))
+	k.tell("ink", (x(0)+far)/2, line, "d u", "L")
 	return true
 }
 
@@ -163,7 +163,7 @@ func (k *sketch) load(x func(float64) float64, l, y float64) {
 	}
 	k.s.draw("push shaft", p)
 	k.line("push net", x(0), y-36, x(l), y-36)
-	k.say("push", x(l/2), y-36, "u", k.is("wu"))
+	k.tell("push", x(l/2), y-36, "u", "wu")
 }
 
 // lift draws the ground's pressure under the toe, from its edge inward.
@@ -197,7 +197,7 @@ func (k *sketch) lift(x func(float64) float64, l, y float64) {
 		}
 	}
 	k.s.draw("bearing rays", p)
-	k.say("ink", x(l), y+deep*edge/most, "r rd d ld", k.is(symbol))
+	k.tell("ink", x(l), y+deep*edge/most, "r rd d ld", symbol)
 	for _, s := range [...]string{"qf", "qv"} {
 		if k.has(s) {
 			at := 0.0
@@ -206,7 +206,7 @@ func (k *sketch) lift(x func(float64) float64, l, y float64) {
 					at = k.v(d)
 				}
 			}
-			k.say("ink", x(at), y+deep*k.v(s)/most, "d ld rd l", k.is(s))
+			k.tell("ink", x(at), y+deep*k.v(s)/most, "d ld rd l", s)
 		}
 	}
 }

@@ -41,13 +41,13 @@ func (k *sketch) body() bool {
 	k.s.rect("concrete edged", "", heel, y(k.v("ht")+tf), face-heel, scale*k.v("ht"))
 	at := top - 10
 	for _, p := range pushes {
-		lines := []string{k.is(p.symbol)}
+		text := k.is(p.symbol)
 		if k.has("y" + p.symbol[1:]) {
-			lines = append(lines, k.is("y"+p.symbol[1:]))
+			text += "\n" + k.is("y"+p.symbol[1:])
 		}
 		k.arrow("push", x(b)-22, y(p.at), x(b), y(p.at))
 		at = math.Max(at+pitch, math.Min(y(p.at), foot-20))
-		k.pin("push", x(b)-22, y(p.at), -3, at, "r", lines...)
+		k.pin("push", x(b)-22, y(p.at), -3, at, "r", text)
 	}
 	k.resists(right, y)
 	if tips {
@@ -57,8 +57,8 @@ func (k *sketch) body() bool {
 		return true
 	}
 	k.arrow("hold", right-4, foot+18, x(b)+20, foot+18)
-	k.say("ink", x(b)+20, foot+18, "l", symbolOf("N")+" μ = "+k.amount(k.v("μ")*k.v("N"), units.LineForce))
-	k.say("ink", right, foot+18, "d", k.is("N"))
+	k.say("ink", x(b)+20, foot+18, "l", "μ N = "+k.amount(k.v("μ")*k.v("N"), units.LineForce))
+	k.tell("ink", right, foot+18, "d", "N")
 	return true
 }
 
@@ -103,7 +103,7 @@ func (k *sketch) resists(x float64, y func(float64) float64) {
 			continue
 		}
 		k.arrow("hold", x+46, y(at), x, y(at))
-		k.say("ink", x+40, y(at), "u lu d ld", k.is(s))
+		k.tell("ink", x+40, y(at), "u lu d ld", s)
 	}
 }
 
@@ -120,23 +120,23 @@ func (k *sketch) arms(x func(float64) float64, y float64) (deep float64) {
 			continue
 		}
 		deep += 22
-		lines := []string{k.is(s)}
-		if len(s) > 14 {
-			name, value, _ := strings.Cut(lines[0], " = ")
-			lines = []string{name, "= " + value}
+		text := k.is(s)
+		long := len(s) > 14
+		if long {
+			text = strings.Replace(text, " = ", "\n= ", 1)
 			deep += 17
 		}
 		if x == nil {
 			continue
 		}
 		row := y + deep
-		if len(lines) > 1 {
+		if long {
 			row -= 8
 		}
 		at := x(k.v(arm))
 		k.s.segment("witness", at, row-18, at, row)
 		k.across(at, x(0), row)
-		k.say("ink", at, row, "l", lines...)
+		k.say("ink", at, row, "l", text)
 		k.say("ink", x(0), row, "r", k.is(arm)[len(symbolOf(arm))+3:])
 	}
 	return deep

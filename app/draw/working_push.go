@@ -66,35 +66,35 @@ func (k *sketch) push() bool {
 	k.line("surface", 3, y(hA), wall, y(hA))
 	if hw := k.v("hw"); hw > 0 {
 		k.line("water level", 3, y(hw), wall, y(hw))
-		k.say("water", 3, y(hw), "ru rd", k.is("hw"))
+		k.tell("water", 3, y(hw), "ru rd", "hw")
 	}
 	if hB := k.v("hB"); hB > 0 {
 		k.s.rect("earth", "", wall+thick, y(hB), SketchWidth-3-wall-thick, foot-y(hB))
 		k.line("surface", wall+thick, y(hB), SketchWidth-3, y(hB))
-		k.say("ink", SketchWidth-3, y(hB), "ld lu", k.is("hB"))
+		k.tell("ink", SketchWidth-3, y(hB), "ld lu", "hB")
 	}
 	k.s.rect("concrete edged", "", wall-16, foot, thick+32, 12)
 	k.p.keep(Box{X: wall - 16, Y: foot, W: thick + 32, H: 12})
 	k.s.rect("concrete edged", "", wall, y(high)-6, thick, foot-y(high)+6)
 	k.p.keep(Box{X: wall, Y: y(high) - 6, W: thick, H: foot - y(high) + 6})
-	k.say("ink", 3, y(hA), "ru rd", k.is("hA"))
+	k.tell("ink", 3, y(hA), "ru rd", "hA")
 	for i, p := range parts {
 		x := func(v float64) float64 { return wall - reach*v/most }
 		k.block("push body", wall, y(p.top), x(p.a), y(p.top), x(p.b), y(p.bottom), wall, y(p.bottom))
 		k.line("push net", x(p.a), y(p.top), x(p.b), y(p.bottom))
 		if at := y(k.v(p.at)); k.has(p.push) {
 			k.arrow("push", 40, at, wall, at)
-			k.pin("push", 40, at, -3, at, "ru rd", k.is(p.push), k.is(p.at))
+			k.pin("push", 40, at, -3, at, "ru rd", k.is(p.push)+"\n"+k.is(p.at))
 		}
 		if i == 0 && p.a > 0 {
 			for _, s := range [...]string{"p0", "pu0"} {
 				if k.has(s) {
-					k.say("push", x(p.a), y(p.top), "u lu ru", k.is(s))
+					k.tell("push", x(p.a), y(p.top), "u lu ru", s)
 				}
 			}
 		}
 		if p.pressure != "" && p.b > 0 {
-			k.say("push", x(p.b), y(p.bottom), "d ld l", k.is(p.pressure))
+			k.tell("push", x(p.b), y(p.bottom), "d ld l", p.pressure)
 		}
 	}
 	k.holds(wall+thick, y, brace, low)
@@ -114,12 +114,12 @@ func (k *sketch) holds(x float64, y func(float64) float64, brace, low float64) {
 				from, to = to, from
 			}
 			k.arrow("hold", from, y(h.at), to, y(h.at))
-			k.say("ink", x+16, y(h.at), "rd ru", k.is(h.symbol))
+			k.tell("ink", x+16, y(h.at), "rd ru", h.symbol)
 		}
 	}
 	if k.has("ℓ") {
 		k.upright(SketchWidth-9, y(brace), y(low))
-		k.say("ink", SketchWidth-9, y((brace+low)/2), "l lu ld", k.is("ℓ"))
+		k.tell("ink", SketchWidth-9, y((brace+low)/2), "l lu ld", "ℓ")
 	}
 }
 
@@ -131,16 +131,15 @@ func (k *sketch) cut(left, right float64, y func(float64) float64) {
 		}
 		at := y(k.check.At.Inches())
 		k.line("until", left-8, at, right+14, at)
-		name, value, _ := strings.Cut(k.is(s), " = ")
-		lines := []string{name + " =", value}
+		text := strings.Replace(k.is(s), " = ", " =\n", 1)
 		for _, level := range [...]string{"ym", "yd"} {
 			if k.has(level) {
-				lines = append(lines, k.is(level))
+				text += "\n" + k.is(level)
 			}
 		}
 		if f := k.check.At.Inches(); s == "Vu" && f > 0 && !k.has("yd") && math.Abs(f-k.v("d")) < 0.01 {
-			lines = append(lines, k.is("d"))
+			text += "\n" + k.is("d")
 		}
-		k.say("ink", right+14, at, "r ru rd", lines...)
+		k.say("ink", right+14, at, "r ru rd", text)
 	}
 }

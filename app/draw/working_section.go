@@ -56,7 +56,7 @@ func (k *sketch) depths(y func(float64) float64, deep map[string]float64) {
 	}{{"h", 30}, {"tf", 30}, {"d", 64}} {
 		if v := deep[s.symbol]; v > 0 {
 			k.upright(s.x, y(0), y(v))
-			k.say("ink", s.x, y(v/2), "lt", k.is(s.symbol))
+			k.tell("ink", s.x, y(v/2), "lt", s.symbol)
 		}
 	}
 }
@@ -76,7 +76,7 @@ func (k *sketch) strain(axis float64, y func(float64) float64, c, d, whole float
 	k.line("until", 78, y(c), axis+28, y(c))
 	k.say("ink", tip, y(0), "u ru", k.sp.Number(0.003, 3))
 	k.pin("ink", (end+axis)/2, y(d), axis+16, y(whole), "d u", k.is("εt"))
-	k.say("ink", axis, y(c), "rd ru", k.is("c"))
+	k.tell("ink", axis, y(c), "rd ru", "c")
 }
 
 // stresses draws the block and the forces: C of the block, T of the bars, per
@@ -96,10 +96,10 @@ func (k *sketch) stresses(x float64, y func(float64) float64, a, d float64) {
 	k.arrow("hold", x, y(d), x+96, y(d))
 	k.s.segment("dimension", x+16, y(a/2), x+16, y(d))
 	k.pin("push", x+70, y(a/2), edge, y(a/2)+20, "ld", "C = "+k.amount(push, units.LineForce))
-	k.say("ink", x+16, y((a/2+d)/2), "r", symbolOf("d")+" − a/2", "= "+k.amount(d-a/2, units.Size))
+	k.say("ink", x+16, y((a/2+d)/2), "r", "d − a/2\n= "+k.amount(d-a/2, units.Size))
 	k.pin("steel", x+70, y(d), edge, y(d), "ld lu", "T = "+k.amount(pull, units.LineForce))
 	if axial > 0 {
-		k.pin("ink", x+16, y((a/2+3*d)/4), edge, y(a/4+3*d/4), "l", symbolOf("Pu")+"/φ = "+k.amount(axial, units.LineForce))
+		k.pin("ink", x+16, y((a/2+3*d)/4), edge, y(a/4+3*d/4), "l", "P\x01u\x02/φ = "+k.amount(axial, units.LineForce))
 	}
 }
 
@@ -109,6 +109,7 @@ func (k *sketch) uncracked() bool {
 	if !k.has("Sm", "h", "f'c", "Mu", "φMn") || k.has("use") {
 		return false
 	}
+	const bent, loaded = "M\x01u\x02/S\x01m\x02", "P\x01u\x02/A\x01g\x02"
 	const left, right, axis, reach = 78.0, 112.0, 232.0, 72.0
 	h := k.v("h")
 	asked := k.v("Mu") / k.v("Sm")
@@ -126,7 +127,7 @@ func (k *sketch) uncracked() bool {
 	k.begin("plain", sectionTop+sectionDeep+58, true)
 	k.s.rect("concrete edged", "", left, y(0), right-left, y(h)-y(0))
 	k.upright(62, y(0), y(h))
-	k.say("ink", 62, y(h/2), "lt", k.is("h"))
+	k.tell("ink", 62, y(h/2), "lt", "h")
 	k.say("soft", (left+right)/2, y(0), "u", k.sp.Word("sketch.pressed"))
 	k.say("soft", (left+right)/2, y(h), "d", k.sp.Word("sketch.pulled"))
 	k.line("thin", axis, y(0), axis, y(h))
@@ -143,11 +144,11 @@ func (k *sketch) uncracked() bool {
 		k.say("soft", top, y(zero), "rd d r", k.sp.Word("sketch.axis"))
 	}
 	if axial > 0 {
-		k.pin("ink", top, y(0), 362, y(0), "lu", symbolOf("Mu")+"/"+symbolOf("Sm")+" + "+symbolOf("Pu")+"/"+symbolOf("Ag")+" = "+k.amount(asked+axial, units.Strength))
-		k.pin("push", end, y(h), 362, y(h), "ld", symbolOf("Mu")+"/"+symbolOf("Sm")+" − "+symbolOf("Pu")+"/"+symbolOf("Ag")+" = "+k.amount(asked-axial, units.Strength))
+		k.pin("ink", top, y(0), 362, y(0), "lu", bent+" + "+loaded+" = "+k.amount(asked+axial, units.Strength))
+		k.pin("push", end, y(h), 362, y(h), "ld", bent+" − "+loaded+" = "+k.amount(asked-axial, units.Strength))
 	} else {
-		k.pin("push", end, y(h), 362, y(h), "ld", symbolOf("Mu")+"/"+symbolOf("Sm")+" = "+k.amount(asked, units.Strength))
+		k.pin("push", end, y(h), 362, y(h), "ld", bent+" = "+k.amount(asked, units.Strength))
 	}
-	k.pin("ink", limit, y(h)+8, 362, y(h)+28, "ld", "φ 5 λ √"+symbolOf("f'c")+" = "+k.amount(there, units.Strength))
+	k.pin("ink", limit, y(h)+8, 362, y(h)+28, "ld", "φ 5 λ √f′\x01c\x02 = "+k.amount(there, units.Strength))
 	return true
 }
