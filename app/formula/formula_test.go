@@ -3,6 +3,7 @@ package formula
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -171,6 +172,19 @@ func TestMathML(t *testing.T) {
 	f, _ := Parse("a b + c d − e")
 	if got := f.MathML(Symbol("s") + Sign("=")); len(got) != 3 || !strings.Contains(got[0], "<mi>s</mi><mo>=</mo>") || !strings.Contains(got[2], "<mo>−</mo>") {
 		t.Errorf("a sum comes as %q", got)
+	}
+	// What min and max choose from may break, a long product once, and nothing
+	// is lost: the pieces hold what the line of text holds.
+	for formula, pieces := range map[string]int{"min(a b; c)/12": 2, "max(0.65; min(0.9; a + b))": 4, "a b c d e f": 2, "a b c": 1, "(a + b) c/d": 1} {
+		f, _ := Parse(formula)
+		got := f.MathML("")
+		bare := func(s string) string {
+			return strings.NewReplacer(" ", "", "·", "", "(", "", ")", "", "/", "", ";", "").Replace(s)
+		}
+		text := regexp.MustCompile(`<[^>]*>|&[^;]*;`).ReplaceAllString(strings.Join(got, ""), "")
+		if len(got) != pieces || bare(text) != bare(f.Text()) {
+			t.Errorf("%s comes in %d pieces, %q, want %d", formula, len(got), text, pieces)
+		}
 	}
 }
 

@@ -5,31 +5,81 @@ import (
 	"strings"
 )
 
-// MathML typesets the formula. It comes in pieces, the summands of a long sum,
-// each of which may start a new line: a browser breaks no formula by itself.
-// before stands before the first piece and is markup of MathML, as Symbol and
-// Sign return it.
+// MathML typesets the formula. It comes in pieces, each of which may start a
+// new line, since a browser breaks no formula by itself: the summands of a long
+// sum, what min and max choose from, a long product. before
+// stands before the first piece and is markup of MathML, as Symbol and Sign
+// return it.
 func (f Formula) MathML(before string) []string {
 	if f.root == nil {
 		return nil
 	}
-	s, long := f.root.(sum)
-	if !long || len(s) < 2 {
-		t := setter{dots: f.numbers}
-		t.b.WriteString(before)
-		t.part(f.root, inSum)
-		return []string{wrapped(t.b.String())}
-	}
-	out := make([]string, 0, len(s))
-	for i := range s {
-		t := setter{dots: f.numbers}
-		if i == 0 {
-			t.b.WriteString(before)
+	t := setter{dots: f.numbers}
+	t.b.WriteString(before)
+	t.pieces(f.root)
+	t.cut()
+	return t.out
+}
+
+// cut ends a piece.
+func (t *setter) cut() {
+	t.out = append(t.out, wrapped(t.b.String()))
+	t.b.Reset()
+}
+
+// pieces writes a part that stands by itself, and cuts it where it may break.
+func (t *setter) pieces(n node) {
+	switch n := n.(type) {
+	case sum:
+		for i := range n {
+			if i > 0 {
+				t.cut()
+			}
+			t.summand(n, i)
 		}
-		t.summand(s, i)
-		out = append(out, wrapped(t.b.String()))
+	case product:
+		for i, f := range n {
+			if _, bracket := f.(sum); i > 0 && t.dots && bracket || len(n) > 5 && i == (len(n)+1)/2 {
+				t.cut()
+			}
+			t.factor(f, i)
+		}
+	case call:
+		if len(n.args) < 2 {
+			t.call(n)
+			return
+		}
+		t.b.WriteString("<mi>" + n.name + `</mi><mo stretchy="false">(</mo>`)
+		for i, a := range n.args {
+			if i > 0 {
+				t.b.WriteString(separator)
+				t.cut()
+			}
+			t.pieces(a)
+		}
+		t.b.WriteString(`<mo stretchy="false">)</mo>`)
+	case fraction:
+		switch over := n.over.(type) {
+		case call:
+			if len(over.args) < 2 {
+				t.part(n, inSum)
+				return
+			}
+		case product:
+			if _, bare := n.under.(number); !bare || !t.dots || len(over) < 3 {
+				t.part(n, inSum)
+				return
+			}
+		default:
+			t.part(n, inSum)
+			return
+		}
+		t.pieces(n.over)
+		t.sign("/")
+		t.part(n.under, tight)
+	default:
+		t.part(n, inSum)
 	}
-	return out
 }
 
 // Symbol is the markup of one symbol, to stand before a formula.
@@ -60,11 +110,15 @@ func wrapped(inside string) string {
 
 // thin is the gap between factors; times says to a reader aloud that they are
 // multiplied.
-const thin = `<mo lspace="0" rspace="0.17em">&#x2062;</mo>`
+const (
+	separator = `<mo separator="true">;</mo>`
+	thin      = `<mo lspace="0" rspace="0.17em">&#x2062;</mo>`
+)
 
 // setter typesets.
 type setter struct {
 	b    strings.Builder
+	out  []string // finished pieces
 	dots bool
 }
 
@@ -132,14 +186,19 @@ func (t *setter) summand(s sum, i int) {
 
 func (t *setter) product(p product) {
 	for i, f := range p {
-		switch {
-		case i > 0 && t.dots:
-			t.sign("·")
-		case i > 0:
-			t.b.WriteString(thin)
-		}
-		t.part(f, inProduct)
+		t.factor(f, i)
 	}
+}
+
+// factor writes one factor with what joins it to the one before.
+func (t *setter) factor(f node, i int) {
+	switch {
+	case i > 0 && t.dots:
+		t.sign("·")
+	case i > 0:
+		t.b.WriteString(thin)
+	}
+	t.part(f, inProduct)
 }
 
 // fraction sets 2/3 small, as a number of its own, and all else over a line.
@@ -179,7 +238,7 @@ func (t *setter) call(c call) {
 		t.sign("(")
 		for i, a := range c.args {
 			if i > 0 {
-				t.b.WriteString(`<mo separator="true">;</mo>`)
+				t.b.WriteString(separator)
 			}
 			t.part(a, inSum)
 		}
