@@ -1,6 +1,8 @@
 package words
 
 import (
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 	"unicode"
@@ -8,81 +10,65 @@ import (
 
 // hasBuilt reports whether an id begins and ends so, for the search of ids.
 func hasBuilt(before, after string) bool {
-	for _, table := range english {
-		for id := range table {
-			if strings.HasPrefix(id, before) && strings.HasSuffix(id, after) {
-				return true
-			}
+	for id := range languages[0].table() {
+		if strings.HasPrefix(id, before) && strings.HasSuffix(id, after) {
+			return true
 		}
 	}
 	return false
 }
 
-// whole are the languages that have every word.
-var whole = map[string]bool{"es": true}
+// Every line of a language's file is a word, a remark or empty, and no id
+// stands twice.
+func TestFiles(t *testing.T) {
+	for _, l := range languages {
+		seen := map[string]bool{}
+		for i, line := range strings.Split(strings.TrimSuffix(l.text, "\n"), "\n") {
+			id, word, ok := strings.Cut(line, " = ")
+			switch {
+			case line == "" || line[0] == '#':
+			case !ok || word == "" || strings.TrimSpace(line) != line:
+				t.Errorf("%s: line %d is not id = words: %q", l.Code, i+1, line)
+			case seen[id]:
+				t.Errorf("%s: %q stands twice", l.Code, id)
+			}
+			seen[id] = true
+		}
+	}
+}
 
-// A language has the ids of English and no other, each once and with the same
-// places.
+// A language has the ids of English and no other, each with the same places.
 func TestLanguages(t *testing.T) {
+	english := languages[0].table()
 	for _, l := range languages[1:] {
 		for id, word := range l.table() {
-			if en, ok := (Speaker{}).find(id); !ok {
+			if en, ok := english[id]; !ok {
 				t.Errorf("%s: %q is no id of English", l.Code, id)
 			} else if a, b := places(en), places(word); a != b {
 				t.Errorf("%s: %q has places %s, in English %s", l.Code, id, b, a)
 			}
 		}
-		seen := map[string]bool{}
-		for i, line := range strings.Split(strings.TrimSuffix(l.text, "\n"), "\n") {
-			id, word, ok := strings.Cut(line, " = ")
-			if line != "" && line[0] != '#' && (!ok || word == "") {
-				t.Errorf("%s: line %d is none of id = words: %q", l.Code, i+1, line)
+		for id := range english {
+			if _, ok := l.table()[id]; !ok {
+				t.Errorf("%s: no word for %q", l.Code, id)
 			}
-			if ok && seen[id] {
-				t.Errorf("%s: %q stands twice", l.Code, id)
-			}
-			seen[id] = true
-		}
-		for _, table := range english {
-			for id := range table {
-				if whole[l.Code] && !seen[id] {
-					t.Errorf("%s: no word for %q", l.Code, id)
-				}
-			}
-		}
-	}
-}
-
-// No id of English stands twice.
-func TestTables(t *testing.T) {
-	seen := map[string]bool{}
-	for _, table := range english {
-		for id := range table {
-			if seen[id] {
-				t.Errorf("%q stands twice", id)
-			}
-			seen[id] = true
 		}
 	}
 }
 
 // places lists the places of a sentence, each once, in order of their names.
 func places(sentence string) string {
-	var out string
-	for _, p := range []string{"{0", "{1", "{2", "{3", "{t}", "{T}"} {
-		if strings.Contains(sentence, p) {
-			out += p
-		}
-	}
-	return out
+	all := regexp.MustCompile(`\{[^}]*\}`).FindAllString(sentence, -1)
+	slices.Sort(all)
+	return strings.Join(slices.Compact(all), "")
 }
 
 // A sentence has no stray places or blanks, and a check that has a name has a
 // question.
 func TestSentences(t *testing.T) {
-	s := Speaker{}
-	for _, table := range english {
-		for id, word := range table {
+	for _, l := range languages {
+		s := Speaker{Lang: l.Code}
+		for id, word := range l.table() {
 			if strings.TrimSpace(word) == "" || strings.Contains(word, "  ") || strings.Count(word, "{") != strings.Count(word, "}") {
 				t.Errorf("%q says %q", id, word)
 			}

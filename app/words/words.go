@@ -4,8 +4,8 @@
 // A word is found by its id. Ids begin with what they name: "field." a field
 // of the wall file, "name." and "ask." a check, "note." a sentence of the
 // calculation, "problem." a fault of what was typed, "choice." an answer to
-// choose from. English is the tables of en_*.go; any other language is one file
-// of text, named in languages.
+// choose from. A language is one file of text, en.txt or es.txt, named in
+// languages.
 package words
 
 import (
@@ -43,21 +43,15 @@ func (s Speaker) For(c calc.Condition) Speaker {
 
 type table = map[string]string
 
-var english = []table{enCore, enFields, enChoices, enProblems, enFileProblems, enChecks, enAsks, enNotes, enReasons, enReport, enWorking, enSymbols, enPage, enPicture, enSheet, enCalculation, enLesson, enLessonMore, enEmbed}
-
 // find returns the word of an id.
 func (s Speaker) find(id string) (string, bool) {
-	if l := known(s.Lang); l != nil && l.text != "" {
+	if l := known(s.Lang); l != nil {
 		if w, ok := l.table()[id]; ok {
 			return w, true
 		}
 	}
-	for _, t := range english {
-		if w, ok := t[id]; ok {
-			return w, true
-		}
-	}
-	return "", false
+	w, ok := languages[0].table()[id]
+	return w, ok
 }
 
 // Word returns the word of an id, and the id itself where there is none.
