@@ -21,6 +21,9 @@ func (i *checkItem) renderWorking() app.UI {
 		body = append(body, app.P().Class("working-note").Text(c.Note))
 	}
 	w := c.Working
+	if w.Note != "" {
+		body = append(body, app.P().Class("working-note").Text(w.Note))
+	}
 	for _, p := range w.Parts {
 		body = append(body, i.renderPart(p))
 	}
@@ -30,9 +33,6 @@ func (i *checkItem) renderWorking() app.UI {
 	body = append(body, app.P().Class("working-source").Text(c.Source))
 	if len(w.Given) > 0 {
 		body = append(body, app.H3().Text(i.Page.word("working.given")), renderGiven(w.Given))
-	}
-	if w.Note != "" {
-		body = append(body, app.P().Class("working-note").Text(w.Note))
 	}
 	return part.Body(body...)
 }

@@ -39,6 +39,7 @@ func (k *sketch) body() bool {
 	}
 	k.s.rect("concrete edged", "", x(b), y(tf), scale*b, scale*tf)
 	k.s.rect("concrete edged", "", heel, y(k.v("ht")+tf), face-heel, scale*k.v("ht"))
+	k.p.keep(Box{X: heel, Y: y(k.v("ht") + tf), W: face - heel, H: scale * k.v("ht")})
 	at := top - 10
 	for _, p := range pushes {
 		text := k.is(p.symbol)

@@ -14,6 +14,7 @@ import "math"
 type Formula struct {
 	root    node
 	numbers bool // numbers stand in the place of the symbols
+	print   Print
 }
 
 // Empty reports a formula that is not there.

@@ -14,7 +14,7 @@ func (f Formula) MathML(before string) []string {
 	if f.root == nil {
 		return nil
 	}
-	t := setter{dots: f.numbers}
+	t := setter{dots: f.numbers, print: f.print}
 	t.b.WriteString(before)
 	t.pieces(f.root)
 	t.cut()
@@ -117,15 +117,16 @@ const (
 
 // setter typesets.
 type setter struct {
-	b    strings.Builder
-	out  []string // finished pieces
-	dots bool
+	b     strings.Builder
+	out   []string // finished pieces
+	print Print
+	dots  bool
 }
 
 func (t *setter) part(n node, within place) {
 	switch n := n.(type) {
 	case number:
-		t.b.WriteString("<mn>" + plain(n.value) + "</mn>")
+		t.b.WriteString("<mn>" + plain(n.value, t.print) + "</mn>")
 	case symbol:
 		mathSymbol(&t.b, n.name)
 	case printed:

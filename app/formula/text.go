@@ -12,15 +12,16 @@ func (f Formula) Text() string {
 	if f.root == nil {
 		return ""
 	}
-	t := liner{dots: f.numbers}
+	t := liner{dots: f.numbers, print: f.print}
 	t.part(f.root, inSum)
 	return t.b.String()
 }
 
 // liner writes a line of text.
 type liner struct {
-	b    strings.Builder
-	dots bool // between factors
+	b     strings.Builder
+	dots  bool // between factors
+	print Print
 }
 
 // What a part stands in, and so whether it needs brackets.
@@ -35,7 +36,7 @@ const (
 func (t *liner) part(n node, within place) {
 	switch n := n.(type) {
 	case number:
-		t.b.WriteString(plain(n.value))
+		t.b.WriteString(plain(n.value, t.print))
 	case symbol:
 		t.b.WriteString(n.name)
 	case printed:
@@ -131,9 +132,14 @@ func atom(n node) bool {
 	return false
 }
 
-// plain writes a number of the formula itself, as the book has it.
-func plain(v float64) string {
+// plain writes a number of the formula itself, as the book has it, with the
+// reader's signs.
+func plain(v float64, print Print) string {
 	text := strconv.FormatFloat(v, 'f', -1, 64)
+	if print != nil {
+		_, part, _ := strings.Cut(text, ".")
+		return print(v, len(part))
+	}
 	if v == math.Trunc(v) && v < 1e15 {
 		return grouped(text, ",")
 	}

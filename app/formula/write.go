@@ -269,6 +269,7 @@ func (w *writer) line(d *draft) Line {
 		return g
 	}
 	out := Line{Step: d.step, Formula: d.formula, Result: settle(d.result)}
+	out.Formula.print = w.print
 	texts := map[string]string{}
 	for _, t := range d.terms {
 		t = settle(t)
@@ -279,7 +280,7 @@ func (w *writer) line(d *draft) Line {
 		}
 	}
 	if d.numbers != nil {
-		out.Numbers = Formula{numbers: true, root: change(d.numbers, func(n node) node {
+		out.Numbers = Formula{numbers: true, print: w.print, root: change(d.numbers, func(n node) node {
 			if p, ok := n.(printed); ok {
 				return printed{p.name, strings.TrimSpace(texts[p.name])}
 			}

@@ -25,7 +25,7 @@ var sketched = map[string]bool{
 // labels: inside, apart from each other, each number as the working has it.
 func TestSketches(t *testing.T) {
 	drawn := map[string]int{}
-	everyWall(t, 150, func(name string, r calc.Result) {
+	everyWall(t, fewer(150), func(name string, r calc.Result) {
 		for _, system := range []words.System{words.US, words.Metric} {
 			s := words.Speaker{System: system}.For(r.Input.Condition)
 			for _, c := range r.Checks {
@@ -43,7 +43,7 @@ func TestSketches(t *testing.T) {
 		}
 	})
 	for id := range sketched {
-		if drawn[id] < 8 {
+		if drawn[id] < fewer(8) {
 			t.Errorf("%s has %d pictures", id, drawn[id])
 		}
 	}
@@ -107,7 +107,7 @@ func saysTheWorking(t *testing.T, where string, k draw.Sketch, lines []formula.L
 // strength that the working ends with: C = T, and C times the arm is Mn.
 func TestSketchOfASectionBalances(t *testing.T) {
 	seen := 0
-	everyWall(t, 60, func(name string, r calc.Result) {
+	everyWall(t, fewer(60), func(name string, r calc.Result) {
 		for _, c := range r.Checks {
 			chain, _ := inOrder(c)
 			var mn, axial float64
@@ -141,7 +141,7 @@ func TestSketchOfASectionBalances(t *testing.T) {
 			}
 		}
 	})
-	if seen < 60 {
+	if seen < fewer(60) {
 		t.Errorf("%d sections", seen)
 	}
 }

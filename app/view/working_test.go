@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -50,6 +51,15 @@ func everyWall(t *testing.T, n int, each func(name string, r calc.Result)) {
 	}
 }
 
+// fewer is a count of walls, less where they take ten times as long and the
+// sums are the same.
+func fewer(n int) int {
+	if runtime.GOARCH == "wasm" {
+		return n / 20
+	}
+	return n
+}
+
 // said is one printed line taken apart.
 type said struct{ symbol, formula, numbers, result string }
 
@@ -68,14 +78,12 @@ func taken(text string) said {
 // last digit, or a 50,000th of the greatest number where next to nothing is left
 // of a difference.
 func TestSumsComeOut(t *testing.T) {
-	walls := 2000
-	if runtime.GOARCH == "wasm" { // ten times slower, and the sums are the same
-		walls = 100
-	}
+	walls := fewer(2000)
 	seen, checks := map[string]bool{}, map[string]bool{}
 	lines := 0
+	readers := []words.Speaker{{}, {System: words.Metric}, {System: words.Metric, DecimalComma: true}}
 	everyWall(t, walls, func(name string, r calc.Result) {
-		s := words.Speaker{}.For(r.Input.Condition)
+		s := readers[(lines/7)%3].For(r.Input.Condition)
 		for _, c := range r.Checks {
 			for _, p := range workingOf(s, c, c.ID).Parts {
 				for _, step := range p.Steps {
@@ -83,6 +91,9 @@ func TestSumsComeOut(t *testing.T) {
 						continue
 					}
 					seen[step.Text], checks[c.ID] = true, true
+					if s.DecimalComma {
+						step.Text = strings.NewReplacer(",", ".", "\u202f", "").Replace(step.Text)
+					}
 					line := taken(step.Text)
 					if line.numbers == "" {
 						continue
@@ -107,6 +118,45 @@ func TestSumsComeOut(t *testing.T) {
 	t.Logf("%d lines of %d checks", lines, len(checks))
 	if lines < 5*walls || len(checks) < 30 {
 		t.Errorf("only %d lines of %d checks were computed again", lines, len(checks))
+	}
+}
+
+// The metric value beside a result is that result in metric units, within the
+// rounding of both.
+func TestMetricValuesAreTheResults(t *testing.T) {
+	kinds := map[string]units.Kind{}
+	for k := units.Level; k <= units.Stiffness; k++ {
+		kinds[raised(k.US().Symbol)+"|"+raised(k.Metric().Symbol)] = k
+	}
+	compared := 0
+	everyWall(t, fewer(200), func(name string, r calc.Result) {
+		for _, c := range r.Checks {
+			for _, p := range workingOf(words.Speaker{System: words.Metric}, c, c.ID).Parts {
+				for _, step := range p.Steps {
+					if step.Metric == "" {
+						continue
+					}
+					result, unit, _ := strings.Cut(taken(step.Text).result, " ")
+					there, metricUnit, _ := strings.Cut(step.Metric, " ")
+					kind, ok := kinds[unit+"|"+metricUnit]
+					a, err := computeAgain(strings.Replace(result, "−", "", 1))
+					b, err2 := strconv.ParseFloat(strings.NewReplacer(",", "", "−", "").Replace(there), 64)
+					if !ok || err != nil || err2 != nil {
+						t.Errorf("%s, %s: %s = %s: %v, %v", name, c.ID, step.Text, step.Metric, err, err2)
+						continue
+					}
+					_, part, _ := strings.Cut(there, ".")
+					half, times := math.Pow(10, -float64(len(part)))/2, kind.US().Base/kind.Metric().Base
+					if a.low*times > b+half+1e-9 || a.high*times < b-half-1e-9 {
+						t.Errorf("%s, %s: %s is said to be %s", name, c.ID, step.Text, step.Metric)
+					}
+					compared++
+				}
+			}
+		}
+	})
+	if compared < fewer(5000) {
+		t.Errorf("only %d results were compared", compared)
 	}
 }
 
