@@ -26,8 +26,8 @@ var sketched = map[string]bool{
 func TestSketches(t *testing.T) {
 	drawn := map[string]int{}
 	everyWall(t, fewer(150), func(name string, r calc.Result) {
-		for _, system := range []words.System{words.US, words.Metric} {
-			s := words.Speaker{System: system}.For(r.Input.Condition)
+		for _, reader := range []words.Speaker{{}, {System: words.Metric}, {System: words.Metric, Lang: "es"}} {
+			s := reader.For(r.Input.Condition)
 			for _, c := range r.Checks {
 				chain, _ := inOrder(c)
 				lines := formula.Write(chain, s.Number)
@@ -35,7 +35,7 @@ func TestSketches(t *testing.T) {
 					drawn[c.ID]++
 					where := name + ", " + c.ID
 					soundSketch(t, where, k)
-					if system == words.US {
+					if reader.System == words.US {
 						saysTheWorking(t, where, k, lines)
 					}
 				}
