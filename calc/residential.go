@@ -96,10 +96,11 @@ func (w *wall) tableConditions(add func(string, ...units.Quantity), listed bool)
 	if w.Surcharge.Live > 0 {
 		add("table-surcharge")
 	}
-	if w.Condition == BracedTop && w.Foot.Held == GroundOnly && w.GradeA > 4*units.Foot {
+	if w.Condition == BracedTop && w.Foot.Held == GroundOnly && w.tableFill() > 4*units.Foot*(1+1e-9) {
 		add("table-foot-not-held", units.Of(4*units.Foot, units.Level))
 	}
-	if w.highSeismic() && (w.Height > 8*units.Foot || w.GradeA > 4*units.Foot || w.Material.Fc < 3000*units.PSI || w.Material.Fy < 60*units.KSI) {
+	beyond := w.Seismic == "E" || w.Seismic == "F" // the residential code covers A to D2, R301.2.2
+	if w.highSeismic() && (beyond || w.Height > 8*units.Foot || w.GradeA > 4*units.Foot || w.Material.Fc < 3000*units.PSI || w.Material.Fy < 60*units.KSI) {
 		add("table-seismic")
 	}
 	axial := float64(w.Axial.Dead + w.Axial.Live)

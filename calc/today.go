@@ -31,6 +31,7 @@ func (w *wall) today() {
 		}
 	} else {
 		t.Because = append(t.Because, w.missingToday()...)
+		t.Because = append(t.Because, w.forbidden()...)
 	}
 	if w.r.Governs == Residential && w.GradeA < bracingFrom {
 		t.Because = append(t.Because, note("bracing-waived", units.Of(bracingFrom, units.Level)))
@@ -123,8 +124,12 @@ func (w *wall) standToday(t *TodayAnswer) {
 	}
 	t.Level, t.Governs = level, governs
 	switch {
-	case level >= w.GradeA && verdict(w.r.Checks) == Fails && w.heldToday():
+	case level >= w.GradeA && verdict(w.r.Checks) == Fails:
+		// The last inch of fill makes it the finished wall.
 		t.Permission, t.Level = DoNotFill, 0
+		if !w.heldToday() {
+			t.Because = append(t.Because, note("finished-fails"))
+		}
 	case level >= w.GradeA:
 		t.Permission = MayFill
 	case level >= leastFill:
@@ -133,6 +138,18 @@ func (w *wall) standToday(t *TodayAnswer) {
 		t.Permission = DoNotFill
 		t.Level = 0
 	}
+}
+
+// forbidden lists what does not hold of the finished wall and would forbid any
+// fill, for a wall that is not held today: what is not known of the ground is
+// not known of a low fill either.
+func (w *wall) forbidden() (out []Note) {
+	for _, c := range w.r.Checks {
+		if c.Decides && (c.State == Fails || c.State == Open) && w.forbids(c.ID) {
+			out = append(out, noteText("today-check-"+map[State]string{Fails: "fails", Open: "open"}[c.State], c.ID))
+		}
+	}
+	return out
 }
 
 // forbids reports whether a check that does not hold forbids any fill: one that

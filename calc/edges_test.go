@@ -1,0 +1,82 @@
+package calc_test
+
+import (
+	"slices"
+	"testing"
+
+	"standingbeam/calc"
+	"standingbeam/calc/units"
+)
+
+// has reports whether one of the notes has the id.
+func has(notes []calc.Note, id string) bool {
+	return slices.ContainsFunc(notes, func(n calc.Note) bool { return n.ID == id })
+}
+
+// TestUnknownGroundForbidsAnyFill holds that what is open about the ground
+// forbids a low fill as well, while the floor is not on: a wall of ground that
+// may swell, or that an earthquake presses by an amount nobody has said, has no
+// height to which it stands.
+func TestUnknownGroundForbidsAnyFill(t *testing.T) {
+	for _, change := range []func(*calc.Input){
+		func(w *calc.Input) { w.Soil = calc.Soil{} },
+		func(w *calc.Input) { w.Soil, w.GradeA = calc.Soil{}, 3*ft },
+		func(w *calc.Input) { w.Seismic, w.GradeA = "D2", 78*in },
+		func(w *calc.Input) {
+			w.Condition, w.Foot, w.Soil, w.Height = calc.FreeTop, calc.Foot{Held: calc.SlabTight}, calc.Soil{}, 6*ft
+		},
+	} {
+		w := held()
+		change(&w)
+		for _, today := range []calc.Today{{Given: true}, {Given: true, Floor: true, Slab: true}} {
+			w.Today = today
+			if d := design(t, w).Today; d.Permission != calc.DoNotFill || d.Level != 0 || len(d.Because) == 0 {
+				t.Errorf("%v to %v because %v\n%+v", d.Permission, d.Level, d.Because, w)
+			}
+		}
+	}
+}
+
+// TestFillThatFinishesAFailingWall holds that a wall which stands its whole
+// fill by itself is not filled when it fails as finished: the last inch of
+// fill makes it the finished wall. 12 in of fill, 6,000 lb/ft on a footing of
+// 24 in: bearing (6000 + 400 + 500 + 27 to 80)/2 > 2,000 psf.
+func TestFillThatFinishesAFailingWall(t *testing.T) {
+	w := held()
+	w.GradeA, w.Axial.Dead, w.Footing.Bearing = 12*in, 6000*plf, 2000*psf
+	for _, floor := range []bool{false, true} {
+		w.Today.Floor = floor
+		r := design(t, w)
+		if s, _ := stateOf(t, r, "bearing", calc.Finished); s != calc.Fails || r.Today.Permission != calc.DoNotFill {
+			t.Errorf("floor %v: bearing %v, today %v", floor, s, r.Today.Permission)
+		}
+	}
+}
+
+// TestTableScope holds limits of the residential tables' use: seismic category
+// E and above is outside the residential code (IRC 2021 R301.2.2), and a wall
+// whose foot nothing holds needs a design above 48 in of unbalanced fill
+// (R404.1.1), to which a slab on the fill adds: 46 in and a slab of 8 in at
+// 150 pcf, 100 psf, make 54 in.
+func TestTableScope(t *testing.T) {
+	w := held()
+	w.Rulebook, w.GradeA = calc.RulebookUnset, 4*ft
+	for category, inside := range map[string]bool{"C": true, "D2": true, "E": false, "F": false} {
+		w.Seismic = category
+		r := design(t, w)
+		if r.Table.Inside != inside || (r.Governs == calc.Residential) != inside || has(r.Table.Reasons, "table-seismic") == inside {
+			t.Errorf("category %s: inside %v, %v governs, %v", category, r.Table.Inside, r.Governs, r.Table.Reasons)
+		}
+	}
+	w.Seismic, w.Foot = "", calc.Foot{}
+	for _, c := range []struct {
+		fill   units.Length
+		dead   units.Stress
+		inside bool
+	}{{48 * in, 0, true}, {46 * in, 25 * psf, true}, {46 * in, 100 * psf, false}, {49 * in, 0, false}} {
+		w.GradeA, w.Surcharge.Dead = c.fill, c.dead
+		if r := design(t, w); has(r.Table.Reasons, "table-foot-not-held") == c.inside {
+			t.Errorf("%v of fill and %v on it: %v", c.fill, c.dead, r.Table.Reasons)
+		}
+	}
+}
