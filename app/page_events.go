@@ -89,6 +89,7 @@ func (p *page) onTheme(ctx app.Context, e app.Event) {
 }
 
 func (p *page) applyTheme() {
+	p.applyLanguage()
 	set := app.Window().Get("document").Get("documentElement").Get("dataset")
 	if p.theme == "" {
 		set.Delete("theme")

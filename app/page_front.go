@@ -63,6 +63,8 @@ func (f *front) OnMount(ctx app.Context) {
 		return nil
 	})
 	app.Window().Call("addEventListener", "popstate", follow)
+	f.page.around = func() { ctx.Dispatch(func(app.Context) {}) }
+	f.page.around() // what was kept says how the lessons speak
 }
 
 // OnNav shows what the address asks for.

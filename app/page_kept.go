@@ -86,6 +86,7 @@ func (p *page) renderFoot(v view.View) app.UI {
 			}
 			return said
 		}},
+		p.renderPick("decimal", p.word("page.decimal"), p.decimals(), p.onDecimal),
 		p.renderPick("theme", p.word("page.theme"), p.themes(), p.onTheme),
 		install,
 	)

@@ -83,7 +83,7 @@ func (p *page) remove(ctx app.Context, i int) {
 	p.walls = slices.Delete(slices.Clone(p.walls), i, i+1)
 	last := len(p.walls) == 0
 	if last {
-		p.walls = []kept{{wall: view.Example()}}
+		p.walls = []kept{{wall: p.example()}}
 	}
 	if here > i || here >= len(p.walls) {
 		here = max(0, here-1)
@@ -92,7 +92,7 @@ func (p *page) remove(ctx app.Context, i int) {
 	p.tell(ctx, told{
 		text: p.speaker.Sentence("page.deleted", gone.wall.Name),
 		acts: []act{{p.word("page.undo"), func(ctx app.Context) {
-			if last && p.walls[0].wall == view.Example() {
+			if last && p.walls[0].wall == p.example() {
 				p.walls = nil
 			}
 			at := min(i, len(p.walls))
@@ -138,5 +138,5 @@ func (p *page) onFaultSaved(ctx app.Context, e app.Event) {
 func (p *page) onFaultExample(ctx app.Context, e app.Event) {
 	defer p.caught()
 	p.fault = ""
-	p.add(ctx, view.Example())
+	p.add(ctx, p.example())
 }

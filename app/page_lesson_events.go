@@ -134,6 +134,15 @@ func (l *lessonPage) onUnits(ctx app.Context, e app.Event) {
 	l.moved(ctx)
 }
 
+// onLanguage changes the language, of the page of the wall too.
+func (l *lessonPage) onLanguage(ctx app.Context, e app.Event) {
+	defer l.caught()
+	l.Speaker.Lang = ctx.JSSrc().Get("value").String()
+	l.Front.page.speakIn(ctx, l.Speaker.Lang)
+	l.form = lesson.Turn(l.form, l.speaker())
+	l.moved(ctx)
+}
+
 // onCopy copies the address of the screen.
 func (l *lessonPage) onCopy(ctx app.Context, e app.Event) {
 	defer l.caught()

@@ -27,6 +27,7 @@ func (l *lessonPage) renderTop() app.UI {
 			app.Span().Class(us).Text(l.speaker().Word("page.units.us")), app.Span().Class(metric).Text(l.speaker().Word("page.units.metric")),
 			app.Span().Class("unseen").Text(l.speaker().Word(label)),
 		),
+		languagePick("why-language", l.speaker(), l.onLanguage),
 	)
 }
 

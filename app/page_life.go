@@ -18,6 +18,8 @@ func (p *page) OnInit() {
 	if app.IsServer || p.beginEmbedded() {
 		return
 	}
+	p.rename(browserLanguage())
+	p.speaker.Lang = browserLanguage()
 	p.takeTyped()
 	p.measure()
 	p.begin(keep.Here(func(r keep.Report) { p.reports <- r }))
@@ -27,6 +29,7 @@ func (p *page) OnInit() {
 func (p *page) OnMount(ctx app.Context) {
 	defer p.caught()
 	p.frame = app.FuncOf(p.onFrame)
+	p.redraw = func() { ctx.Dispatch(func(app.Context) {}) }
 	p.applyTheme()
 	p.awaitLate(ctx)
 	p.tellStorage(ctx)
@@ -145,7 +148,7 @@ func (p *page) keepHeight() {
 	if !answer.Truthy() {
 		return
 	}
-	key := p.wall().Condition + "/" + strconv.Itoa(p.here) + "/" + plain(p.size.width) + "/" + strconv.Itoa(int(p.speaker.System))
+	key := p.wall().Condition + "/" + strconv.Itoa(p.here) + "/" + plain(p.size.width) + "/" + strconv.Itoa(int(p.speaker.System)) + p.speaker.Lang
 	if p.tall.key != key {
 		p.tall = tall{key: key}
 		answer.Get("style").Call("removeProperty", "min-height")

@@ -15,6 +15,8 @@ type record struct {
 	Format int                 `json:"format"`
 	Here   int                 `json:"here"`
 	Metric bool                `json:"metric,omitempty"`
+	Comma  bool                `json:"comma,omitempty"`
+	Lang   string              `json:"language,omitempty"`
 	Theme  string              `json:"theme,omitempty"`
 	Walls  []map[string]string `json:"walls"`
 }
@@ -23,7 +25,7 @@ const recordFormat = 1
 
 // record writes the state of the page.
 func (p *page) record() []byte {
-	r := record{Format: recordFormat, Here: p.here, Metric: p.speaker.System == words.Metric, Theme: p.theme}
+	r := record{Format: recordFormat, Here: p.here, Metric: p.speaker.System == words.Metric, Comma: p.speaker.DecimalComma, Lang: p.speaker.Lang, Theme: p.theme}
 	for _, k := range p.walls {
 		typed := map[string]string{}
 		for _, path := range paths {
@@ -57,7 +59,10 @@ func (p *page) restore(data []byte) bool {
 	}
 	p.walls, p.here = walls, min(max(r.Here, 0), len(walls)-1)
 	p.theme = r.Theme
-	p.speaker.System = words.US
+	p.speaker.System, p.speaker.DecimalComma = words.US, r.Comma
+	if r.Lang != "" {
+		p.speaker.Lang = words.LanguageFor(r.Lang)
+	}
 	if r.Metric {
 		p.speaker.System = words.Metric
 	}

@@ -13,16 +13,17 @@ import (
 type sheets struct {
 	app.Compo
 
-	Page  *page
-	Stale string // why the answer is not that of the form, "" when it is
-	Known bool   // there is an answer
+	Page    *page
+	Speaker words.Speaker
+	Stale   string // why the answer is not that of the form, "" when it is
+	Known   bool   // there is an answer
 
 	job, date, person string
 	paper             string
 }
 
 func (p *page) renderSheets(stale string) app.UI {
-	return &sheets{Page: p, Stale: stale, Known: p.walls[p.here].good.Known}
+	return &sheets{Page: p, Speaker: p.speaker, Stale: stale, Known: p.walls[p.here].good.Known}
 }
 
 // sheetFields are the questions that the papers ask.

@@ -74,6 +74,7 @@ func (p *page) awaitLate(ctx app.Context) {
 			p.takeLoaded(l)
 			p.tellStorage(ctx)
 			p.applyTheme()
+			p.turned()
 			ctx.Defer(p.settle)
 		})
 	})
@@ -151,6 +152,7 @@ func (p *page) takeTheirs(ctx app.Context) {
 			}
 			p.saved = p.changes
 			p.applyTheme()
+			p.turned()
 			ctx.Defer(p.settle)
 		})
 	})

@@ -69,13 +69,13 @@ func TestRecord(t *testing.T) {
 	second.Set("name", "Garage \"west\" wall ½")
 	second.Set("height", "11 f")
 	p.walls = append(p.walls, kept{wall: second})
-	p.here, p.theme, p.speaker.System = 1, "dark", words.Metric
+	p.here, p.theme, p.speaker = 1, "dark", words.Speaker{Lang: "es", System: words.Metric, DecimalComma: true}
 	q := firstPage()
 	if !q.restore(p.record()) {
 		t.Fatal("the record is refused")
 	}
-	if q.here != 1 || q.theme != "dark" || q.speaker.System != words.Metric || len(q.walls) != 2 {
-		t.Errorf("came back as wall %d, %q, system %d, %d walls", q.here, q.theme, q.speaker.System, len(q.walls))
+	if q.here != 1 || q.theme != "dark" || q.speaker != p.speaker || len(q.walls) != 2 {
+		t.Errorf("came back as wall %d, %q, %+v, %d walls", q.here, q.theme, q.speaker, len(q.walls))
 	}
 	for i := range p.walls {
 		if p.walls[i].wall != q.walls[i].wall {

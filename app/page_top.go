@@ -26,6 +26,7 @@ func (p *page) renderTop(v view.View) app.UI {
 				app.Span().Class(us).Text(p.word("page.units.us")), app.Span().Class(metric).Text(p.word("page.units.metric")),
 				app.Span().Class("unseen").Text(p.word(label)),
 			),
+			languagePick("language", p.speaker, p.onLanguage),
 		),
 		p.renderKept(),
 		p.renderFaultNote(),

@@ -21,6 +21,7 @@ func (a Ask) Speaker() words.Speaker {
 // far below the top as in the example.
 func (a Ask) Wall() wallfile.Wall {
 	w := view.Example()
+	w.Set("name", a.Speaker().Word("page.example"))
 	given := map[string]bool{}
 	for _, f := range a.Fields {
 		given[f.Path] = true
@@ -62,9 +63,9 @@ func (a Ask) fillBelowTop(w *wallfile.Wall) {
 func (a Ask) reading(path string) entry.Options {
 	info, _ := wallfile.Info(path)
 	if a.System == words.Metric {
-		return entry.Options{Metric: true, Unit: info.Metric}
+		return entry.Options{Metric: true, Comma: a.Comma, Unit: info.Metric}
 	}
-	return entry.Options{Unit: info.US}
+	return entry.Options{Comma: a.Comma, Unit: info.US}
 }
 
 // soilAsGiven says by what the ground is known, where only that is given.
@@ -81,7 +82,7 @@ func soilAsGiven(w *wallfile.Wall, given map[string]bool) {
 
 // Problems are the faults of the wall that is asked for.
 func (a Ask) Problems() []wallfile.Problem {
-	_, problems := a.Wall().Input(entry.Options{Metric: a.System == words.Metric})
+	_, problems := a.Wall().Input(entry.Options{Metric: a.System == words.Metric, Comma: a.Comma})
 	return problems
 }
 

@@ -4,7 +4,8 @@
 // Two readers share one grammar. The strict one is for files: a unit is
 // required and the decimal sign is a point. The lenient one is for the page:
 // the unit of the field is taken where none is written, and a comma is a
-// decimal sign too, but a comma before exactly three digits parts thousands.
+// decimal sign too, but a comma before exactly three digits parts thousands,
+// unless the person writes decimals with a comma.
 //
 //	12'   12' 6 1/2"   12'-6 1/2"   12 ft 6 1/2 in   12-6 1/2   12.5 ft
 //	6 1/2 in   6½"   3.8 m   3800 mm   120 pcf   18.9 kN/m3   30 deg   35 %
@@ -20,6 +21,7 @@ import (
 type Options struct {
 	Strict bool   // a unit is required, the decimal sign is a point
 	Metric bool   // the unit where none is written is the metric one
+	Comma  bool   // a comma is always the decimal sign, never between thousands
 	Unit   string // the unit where none is written; "" = the usual one of the kind
 }
 
@@ -57,6 +59,9 @@ func Quantity(text string, kind units.Kind, o Options) (units.Quantity, error) {
 		return fail("empty")
 	case len(text) > maxText:
 		return fail("too-long")
+	}
+	if !o.Strict {
+		t = spanish.Replace(t)
 	}
 	negative := false
 	if rest, ok := strings.CutPrefix(t, "-"); ok {

@@ -136,3 +136,20 @@ func FuzzQuantity(f *testing.F) {
 		}
 	})
 }
+
+// Whoever writes decimals with a comma means one by every comma.
+func TestDecimalComma(t *testing.T) {
+	comma := Options{Metric: true, Comma: true}
+	for text, inches := range map[string]float64{
+		"3,048 m": 120, "3,048": 120, "3.048 m": 120, "0,254": 10, "3.048,0 mm": 120, "3 048": 0, "1,2,3": 0, "3.04,8 m": 0, "10 pies": 120,
+		"2 pies 6 pulg": 30, "9 pies 4 1/2 pulgadas": 112.5, "3,048 metros": 120,
+	} {
+		got, err := Length(text, comma)
+		if inches == 0 != (err != nil) || math.Abs(got.Inches()-inches) > 1e-9 {
+			t.Errorf("%q reads %v (%v), want %v in", text, got.Inches(), err, inches)
+		}
+	}
+	if got, err := Length("10 pies", Options{Strict: true}); err == nil {
+		t.Errorf("a file takes pies for %v", got)
+	}
+}

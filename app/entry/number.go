@@ -60,7 +60,7 @@ func decimal(t string, o Options) (v float64, id string) {
 			return 0, "comma"
 		}
 		var ok bool
-		if t, ok = withoutComma(t); !ok {
+		if t, ok = withoutComma(t, o.Comma); !ok {
 			return 0, "comma-unclear"
 		}
 	}
@@ -77,8 +77,19 @@ func decimal(t string, o Options) (v float64, id string) {
 
 // withoutComma rewrites a number with commas: a comma before exactly three
 // digits parts thousands, unless nothing but zeros stands before it; any other
-// single comma is the decimal sign.
-func withoutComma(t string) (string, bool) {
+// single comma is the decimal sign. Where decimals are written with a comma the
+// one comma is always the decimal sign, and points before it part thousands.
+func withoutComma(t string, decimal bool) (string, bool) {
+	if decimal {
+		whole, part, _ := strings.Cut(t, ",")
+		groups := strings.Split(whole, ".")
+		for _, g := range groups[1:] {
+			if len(g) != 3 {
+				return "", false
+			}
+		}
+		return strings.Join(groups, "") + "." + part, part != "" && !strings.ContainsAny(part, ".,")
+	}
 	whole, part, point := strings.Cut(t, ".")
 	groups := strings.Split(whole, ",")
 	thousands := strings.Trim(groups[0], "0") != "" && len(groups[0]) <= 3

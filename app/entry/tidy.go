@@ -13,6 +13,11 @@ var plain = strings.NewReplacer(
 	"⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8",
 )
 
+// spanish maps the units as they are called in Spanish.
+var spanish = strings.NewReplacer(
+	"pies", "ft", "pie", "ft", "pulgadas", "in", "pulgada", "in", "pulg", "in", "metros", "m", "metro", "m", "grados", "deg", "grado", "deg",
+)
+
 // tidy writes a text with plain characters and single blanks.
 func tidy(text string) string {
 	t := plain.Replace(text)

@@ -18,7 +18,7 @@ type Good struct {
 
 // options for reading what is typed on the page.
 func options(s words.Speaker) entry.Options {
-	return entry.Options{Metric: s.System == words.Metric}
+	return entry.Options{Metric: s.System == words.Metric, Comma: s.DecimalComma}
 }
 
 // answer computes the form's wall, or as much of it as can be read. It returns

@@ -41,6 +41,14 @@ func (s Speaker) For(c calc.Condition) Speaker {
 	return s
 }
 
+// Language is the code of the language that is spoken.
+func (s Speaker) Language() string {
+	if known(s.Lang) != nil {
+		return s.Lang
+	}
+	return languages[0].Code
+}
+
 type table = map[string]string
 
 // find returns the word of an id.
