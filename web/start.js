@@ -32,6 +32,31 @@ for (const name of ["localStorage", "sessionStorage"]) {
   }
 }
 
+// What is said before the program has come, and when it cannot. The language is
+// the one chosen before, else the browser's.
+const words = {
+  en: {
+    loading: "Loading the calculator",
+    unloaded: "The calculator could not be loaded. Load the page again when there is a signal.",
+    stopped: "The page has stopped working. What was saved is kept.",
+    reload: "Load the page again",
+  },
+  es: {
+    loading: "Se está cargando la calculadora",
+    unloaded: "La calculadora no se pudo cargar. Cargue la página otra vez cuando haya señal.",
+    stopped: "La página dejó de funcionar. Lo guardado se conserva.",
+    reload: "Cargar la página otra vez",
+  },
+};
+const language = [localStorage.getItem("standing-beam language"), navigator.language]
+  .map((tag) => (tag || "").slice(0, 2).toLowerCase()).find((tag) => words[tag]) || "en";
+const say = words[language];
+for (const [id, text] of [["app-stopped-text", say.stopped], ["app-stopped-reload", say.reload]]) {
+  document.getElementById(id).textContent = text;
+}
+document.getElementById("app-wasm-loader-bar").setAttribute("aria-label", say.loading);
+for (const id of ["app-wasm-loader", "app-stopped"]) { document.getElementById(id).lang = language; }
+
 // What the Go framework expects to find on window.
 var goappUpdatedBeforeWasmLoaded = false;
 var goappAppInstallChangedBeforeWasmLoaded = false;
@@ -72,8 +97,7 @@ async function start() {
     loader.remove();
   } catch (err) {
     console.error("starting failed:", err);
-    document.getElementById("app-wasm-loader-label").textContent =
-      "The calculator could not be loaded. Load the page again when there is a signal.";
+    document.getElementById("app-wasm-loader-label").textContent = say.unloaded;
   }
   keepForOffline();
 }

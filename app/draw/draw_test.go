@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 
+	"standingbeam/app/words"
 	"standingbeam/calc"
 	"standingbeam/calc/units"
 )
@@ -109,8 +110,10 @@ func TestLabelsKeepClear(t *testing.T) {
 		for _, s := range sizes {
 			p := Section(r, Options{Width: s[0], Height: s[1]})
 			checkPicture(t, fmt.Sprintf("%s at %v×%v", name, s[0], s[1]), p, s[0], s[1])
-			all++
-			for _, l := range p.Lost {
+			es := Section(r, Options{Width: s[0], Height: s[1], Speaker: words.Speaker{Lang: "es"}})
+			checkPicture(t, fmt.Sprintf("%s at %v×%v in Spanish", name, s[0], s[1]), es, s[0], s[1])
+			all += 2
+			for _, l := range append(p.Lost, es.Lost...) {
 				lost[strings.TrimRight(l, " 0123456789,./fintpsbl-")]++
 			}
 		}

@@ -47,8 +47,11 @@ func (p *picture) sayBars(v, va, d *calc.Bar) {
 // beside a wall on a phone.
 func (p *picture) barLines(b *calc.Bar) []line {
 	face := plainLine(p.sp.Face(b.Face))
-	text := p.sp.Bars(*b)
-	if size := p.sp.BarSize(b.Size); textWidth(text, typeSize, false) > 125 && strings.HasPrefix(text, size) {
+	text, size := p.sp.Bars(*b), p.sp.BarSize(b.Size)
+	if b.Count == 0 && b.Spacing > 0 {
+		text = p.sp.Sentence("picture.bars", size, p.sp.Spacing(b.Spacing))
+	}
+	if textWidth(text, typeSize, false) > 125 && strings.HasPrefix(text, size) {
 		return []line{plainLine(size), plainLine(strings.TrimSpace(text[len(size):])), face}
 	}
 	return []line{plainLine(text), face}

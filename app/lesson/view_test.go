@@ -12,7 +12,8 @@ import (
 	"standingbeam/app/words"
 )
 
-var speakers = map[string]words.Speaker{"us": {}, "metric": {System: words.Metric}, "comma": {System: words.Metric, DecimalComma: true}}
+var speakers = map[string]words.Speaker{"us": {}, "metric": {System: words.Metric}, "comma": {System: words.Metric, DecimalComma: true},
+	"us es": {Lang: "es"}, "metric es": {Lang: "es", System: words.Metric, DecimalComma: true}}
 
 // sizes of the picture: phones, a small phone, and a wide page.
 var sizes = [][2]float64{{390, 330}, {360, 330}, {320, 280}, {740, 560}}

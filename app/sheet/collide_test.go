@@ -134,7 +134,7 @@ func TestLabelsOverGrid(t *testing.T) {
 		}
 		n++
 		all := readers()
-		o := all[[]string{"ft-in letter", "metric a4", "metric letter", "ft-in a4"}[i%4]]
+		o := all[[]string{"ft-in letter en", "ft-in letter es", "metric a4 en", "metric a4 es", "metric letter en", "ft-in a4 es", "ft-in a4 en"}[i%7]]
 		t.Run(w.Name, func(t *testing.T) { checkDrawing(t, newCrew(&r, o).drawing()) })
 	}
 	if n < 250 {

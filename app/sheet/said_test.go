@@ -66,7 +66,7 @@ func mustSay(r *calc.Result, o Options) (out []string) {
 	for _, edition := range r.Editions {
 		out = append(out, edition)
 	}
-	out = append(out, s.Quantity(units.Of(r.Input.Material.Fc, units.Strength)), "grade "+map[words.System]string{words.US: "60", words.Metric: "420"}[s.System])
+	out = append(out, s.Quantity(units.Of(r.Input.Material.Fc, units.Strength)), map[string]string{"en": "grade ", "es": "grado "}[s.Lang]+map[words.System]string{words.US: "60", words.Metric: "420"}[s.System])
 	for _, id := range []string{"law", "engineer", "dig", "forms", "brace", "bars"} {
 		out = append(out, s.Word("page.safety."+id))
 	}

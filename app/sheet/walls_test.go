@@ -84,8 +84,10 @@ func readers() map[string]Options {
 	out := map[string]Options{}
 	for _, paper := range []string{Letter, A4} {
 		for sys, name := range []string{"ft-in", "metric"} {
-			out[name+" "+paper] = Options{Speaker: words.Speaker{System: words.System(sys)}, Paper: paper,
-				Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
+			for _, language := range []string{"en", "es"} {
+				out[name+" "+paper+" "+language] = Options{Speaker: words.Speaker{Lang: language, System: words.System(sys)}, Paper: paper,
+					Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
+			}
 		}
 	}
 	return out
