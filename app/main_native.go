@@ -13,7 +13,7 @@ import (
 const usage = `usage:
   app build [-wasm FILE] [-web DIR] [-out DIR] [-quick]   write the static site
   app serve [-dir DIR] [-port N]                           serve it on this machine
-  app solve [-json] [-units us|metric] FILE...             compute wall files
+  app solve [-json] [-units us|metric] [-language en|es] FILE...   compute wall files
 `
 
 func main() {

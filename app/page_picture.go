@@ -51,7 +51,7 @@ func (p *page) renderHandle(path string, all []draw.Handle) app.UI {
 	h, ok := findHandle(path, all)
 	class := "handle"
 	if !ok {
-		return button.Class(class, "unplaced").Aria("label", path).Aria("valuenow", 0)
+		return button.Class(class, "unplaced").Aria("label", p.word("picture.handle."+path)).Aria("valuenow", 0)
 	}
 	if !h.Vertical {
 		class += " across"

@@ -40,6 +40,12 @@ func readSolve(args []string) (r solveRequest, ok bool) {
 			default:
 				return r, false
 			}
+		case "-language", "--language":
+			if len(args) < 2 || words.LanguageFor(args[1]) != args[1] {
+				return r, false
+			}
+			args = args[1:]
+			r.s.Lang = args[0]
 		default:
 			if len(args[0]) > 1 && args[0][0] == '-' {
 				return r, false

@@ -31,6 +31,7 @@ func TestSolveStatus(t *testing.T) {
 		{"units of nothing", "", []string{"-units"}, 2, 1}, {"options only", "", []string{"-json"}, 2, 1},
 		{"file that is not there", "", []string{examples + "none.json"}, 1, 1}, {"folder", "", []string{examples}, 1, 1},
 		{"standard input", goodWall, []string{"-"}, 0, 0}, {"metric JSON", goodWall, []string{"-json", "-units", "metric", "-"}, 0, 0},
+		{"a language that is not there", "", []string{"-language", "xx", "-"}, 2, 1}, {"Spanish", goodWall, []string{"-language", "es", "-"}, 0, 0},
 		{"several files", goodWall, []string{examples + "four.json", "-", examples + "free.json"}, 0, 0},
 		{"walls with failing checks", "", []string{examples + "four.json"}, 0, 0},
 		{"two faults", bad, []string{"-"}, 1, 2}, {"one bad file of two", bad, []string{examples + "four.json", "-"}, 1, 2}, {"empty", "", []string{"-"}, 1, 1},

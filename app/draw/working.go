@@ -191,7 +191,7 @@ func (k *sketch) tell(class string, x, y float64, where, symbol string) {
 // pin is say for a label that stands at (sx, sy) and speaks of (x, y).
 func (k *sketch) pin(class string, x, y, sx, sy float64, where, text string) {
 	l := label{class: class, x: x, y: y, rank: 1, wander: true, tie: 30}
-	for _, n := range strings.Split(text, "\n") {
+	for _, n := range strings.Split(k.sp.Below(text), "\n") {
 		l.lines = append(l.lines, plainLine(n))
 	}
 	const gap = cellSize + 0.5

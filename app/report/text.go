@@ -173,7 +173,7 @@ func (t *teller) source(rulebook, clause string) string {
 	if clause = strings.TrimSpace(clause); clause == "" {
 		return ""
 	}
-	return t.s.Sentence("report.clause", clause)
+	return t.s.Sentence("report.clause", t.s.Source(clause))
 }
 
 // why says why a check fails, is open or does not apply, where the numbers

@@ -158,5 +158,5 @@ func (c *calculation) signPart() {
 
 // source names the edition and the clause of a rule.
 func (s *scene) source(rulebook, clause string) string {
-	return joined(", ", rulebook, strings.TrimPrefix(strings.TrimPrefix(clause, rulebook), " "))
+	return s.sp.Source(joined(", ", rulebook, strings.TrimPrefix(strings.TrimPrefix(clause, rulebook), " ")))
 }

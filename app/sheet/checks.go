@@ -124,13 +124,13 @@ func (c *calculation) steps(chain []working.Step) {
 			}
 		}
 		if with := given(l.Terms); len(with) > 0 {
-			c.el("p", "sheet-with", c.sp.Sentence("sheet.with", strings.Join(with, "; ")))
+			c.el("p", "sheet-with", c.sp.Below(c.sp.Sentence("sheet.with", strings.Join(with, "; "))))
 		}
 		c.close("td")
 		c.open("td", "")
 		c.el("p", "", "= "+c.result(l.Result))
 		c.close("td")
-		c.el("td", "", "\u2002"+l.Step.Clause)
+		c.el("td", "", "\u2002"+c.sp.Source(l.Step.Clause))
 		c.close("tr")
 	}
 	c.close("tbody", "table")
@@ -165,6 +165,7 @@ func (c *calculation) result(g formula.Given) string {
 
 // formula writes powers raised.
 func (c *calculation) formula(f string) {
+	f = c.sp.Below(f)
 	for {
 		before, after, power := strings.Cut(f, "^")
 		c.text(before)

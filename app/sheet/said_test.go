@@ -108,7 +108,7 @@ func TestSheetsSay(t *testing.T) {
 				more = append(more, s.CheckQuestion(c), strings.TrimPrefix(c.Clause, c.Rulebook+" "))
 			}
 			for _, st := range c.Steps {
-				more = append(more, st.Clause)
+				more = append(more, s.Source(st.Clause))
 			}
 		}
 		more = append(append(more, s.Notes(r.Assumptions)...), r.Table.Name)

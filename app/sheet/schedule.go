@@ -18,7 +18,7 @@ func (s *scene) schedule() []row {
 	for i := range s.bars {
 		b := &s.bars[i]
 		one := row{mark: b.mark, bars: s.sp.Bars(b.Bar), where: s.where(b), one: s.cutLength(b), bend: s.bend(b), lap: s.lap(b),
-			source: joined(", ", b.Rulebook, strings.TrimPrefix(strings.TrimPrefix(b.Clause, b.Rulebook), " "))}
+			source: s.source(b.Rulebook, b.Clause)}
 		if b.Cover > 0 {
 			one.cover = s.sp.Size(b.Cover)
 		}

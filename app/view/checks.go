@@ -105,6 +105,7 @@ func (v View) FirstChecks() (first, rest []Check) {
 
 // source names the edition and the clause behind a number.
 func source(s words.Speaker, rulebook, clause string) string {
+	rulebook, clause = s.Source(rulebook), s.Source(clause)
 	switch {
 	case rulebook == "":
 		return clause

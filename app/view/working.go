@@ -160,24 +160,33 @@ func (w *writing) steps(from, to int) []Step {
 		l := &w.lines[i]
 		value := joinUnit(l.Result.Text, raised(l.Result.Unit.Symbol))
 		one := Step{ID: w.id(i), Number: strconv.Itoa(i + 1), Means: w.s.Symbol(w.check.ID, l.Step.Symbol), Source: w.source(l.Step.Clause),
-			Formula: l.Formula.MathML(formula.Symbol(l.Step.Symbol) + formula.Sign("=")),
+			Formula: below(w.s, l.Formula.MathML(formula.Symbol(l.Step.Symbol)+formula.Sign("="))),
 			Result:  formula.Math(formula.Sign("=") + formula.Amount(l.Result.Text, raised(l.Result.Unit.Symbol))), Metric: w.metric(l.Result)}
 		text := []string{formula.SymbolText(l.Step.Symbol), l.Formula.Text()}
 		if !l.Numbers.Empty() {
-			one.Numbers = l.Numbers.MathML(formula.Sign("="))
+			one.Numbers = below(w.s, l.Numbers.MathML(formula.Sign("=")))
 			text = append(text, l.Numbers.Text())
 		}
-		one.Text = strings.Join(append(text, value), " = ")
+		one.Text = w.s.Below(strings.Join(append(text, value), " = "))
 		for _, t := range l.Terms {
 			if t.From >= 0 {
 				n := strconv.Itoa(t.From + 1)
-				one.Uses = append(one.Uses, Use{Symbol: formula.Math(formula.Symbol(t.Symbol)), Step: n, ID: w.id(t.From),
-					Name: w.s.Sentence("working.to-step", formula.SymbolText(t.Symbol), n)})
+				one.Uses = append(one.Uses, Use{Symbol: w.s.Below(formula.Math(formula.Symbol(t.Symbol))), Step: n, ID: w.id(t.From),
+					Name: w.s.Sentence("working.to-step", w.s.Below(formula.SymbolText(t.Symbol)), n)})
 			}
 		}
 		out = append(out, one)
 	}
 	return out
+}
+
+// below puts the words below the letters of pieces of a formula into the
+// reader's language.
+func below(s words.Speaker, pieces []string) []string {
+	for i := range pieces {
+		pieces[i] = s.Below(pieces[i])
+	}
+	return pieces
 }
 
 // given lists the symbols that the sum starts from. One that stands in inches
@@ -194,7 +203,7 @@ func (w *writing) given() (out []Symbol) {
 			switch {
 			case !known:
 				at[t.Symbol] = len(out)
-				out = append(out, Symbol{MathML: formula.Math(formula.Symbol(t.Symbol)), Text: formula.SymbolText(t.Symbol),
+				out = append(out, Symbol{MathML: w.s.Below(formula.Math(formula.Symbol(t.Symbol))), Text: w.s.Below(formula.SymbolText(t.Symbol)),
 					Value: value, Metric: w.metric(t), Means: w.s.Symbol(w.check.ID, t.Symbol)})
 			case !strings.Contains(" = "+out[n].Value+" = ", " = "+value+" = "):
 				out[n].Value += " = " + value
@@ -222,7 +231,7 @@ func (w *writing) source(clause string) string {
 	case clause[0] >= '0' && clause[0] <= '9':
 		return source(w.s, w.check.Rulebook, clause)
 	}
-	return clause
+	return w.s.Source(clause)
 }
 
 // limit says what is asked beside what there is, and how that ends.

@@ -13,13 +13,17 @@ type language struct {
 	Code, Name string
 	text       string
 	words      table
+	below      *strings.Replacer // see [Speaker.Below]
 	read       sync.Once
 }
 
 // table is the language's words, read from its text when they are first asked
 // for.
 func (l *language) table() table {
-	l.read.Do(func() { l.words = parse(l.text) })
+	l.read.Do(func() {
+		l.words = parse(l.text)
+		l.below = below(l.words)
+	})
 	return l.words
 }
 

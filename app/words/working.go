@@ -1,6 +1,7 @@
 package words
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -37,4 +38,49 @@ func numbered(symbol string) (name, number string, ok bool) {
 		return "", "", false
 	}
 	return symbol[:at] + "#" + symbol[end:], symbol[at:end], true
+}
+
+// noClause are the sources that are no clause of a book, with their words.
+var noClause = []struct{ source, id string }{
+	{"common practice, no source", "working.practice"}, {"statics", "working.statics"}, {"geometry", "working.geometry"},
+}
+
+// Source writes where a rule or a step comes from: clauses stay as the books
+// print them, what is no clause is said in the reader's language.
+func (s Speaker) Source(clause string) string {
+	for _, n := range noClause {
+		clause = strings.Replace(clause, n.source, s.Word(n.id), 1)
+	}
+	return clause
+}
+
+// Below writes the words that stand below the letters of symbols in the
+// reader's language: W heel soil is W suelo talón. The text may be typeset or
+// plain, so that the words stand behind a tag, a mark, a comma or a blank.
+func (s Speaker) Below(text string) string {
+	l := known(s.Lang)
+	if l == nil || l == languages[0] || text == "" {
+		return text
+	}
+	l.table()
+	return l.below.Replace(text)
+}
+
+// below makes the replacement of words below letters from "below.heel,soil"
+// and the like, the longest first.
+func below(words table) *strings.Replacer {
+	var ids []string
+	for id := range words {
+		if name, ok := strings.CutPrefix(id, "below."); ok {
+			ids = append(ids, name)
+		}
+	}
+	slices.SortFunc(ids, func(a, b string) int { return len(b) - len(a) })
+	var pairs []string
+	for _, name := range ids {
+		for _, at := range []struct{ before, between string }{{">", " "}, {"\x01", " "}, {",", ","}, {"\u2009", "\u2009"}} {
+			pairs = append(pairs, at.before+strings.ReplaceAll(name, ",", at.between), at.before+strings.ReplaceAll(words["below."+name], " ", at.between))
+		}
+	}
+	return strings.NewReplacer(pairs...)
 }
