@@ -94,7 +94,10 @@ func (w *wall) recordMagnified(c *working.Chain, base, want units.MomentPerLengt
 	w.recordGreatest(m, "Pu")
 	m.Add("Ec", "57000 √f'c", units.Of(concrete.ModulusOfElasticity(w.Material.Fc), units.Strength), "19.2.2.1",
 		term("f'c", w.Material.Fc, units.Strength))
-	got, ok := concrete.MagnifiedMoment(base, pu, w.Material.Fc, w.Thickness, w.Brace, 1, m)
+	if w.freeStem() {
+		m.Add("lu", "2 ht", units.Of(w.effectiveHeight(), units.Level), "6.6.4.4.3", term("ht", w.Height, units.Level))
+	}
+	got, ok := concrete.MagnifiedMoment(base, pu, w.Material.Fc, w.Thickness, w.effectiveHeight(), 1, m)
 	if !ok || !alike(got, want) {
 		return false
 	}

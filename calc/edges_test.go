@@ -80,3 +80,29 @@ func TestTableScope(t *testing.T) {
 		}
 	}
 }
+
+// TestFreeStemBuckles holds a free wall with a load on its top against leaning
+// over: its effective height is twice its height (ACI 318-19 6.6.4.4.3). By
+// hand, 5.5 in × 20 ft, f'c 3000, Pd 3,000 lb/ft: Pu = 4,200; EI = 0.4·3.122e6·
+// 166.4/2 = 1.039e8 lb-in²/ft; Pc = π²·1.039e8/480² = 4,450; 0.75 Pc = 3,338 <
+// Pu: it buckles. 8 in × 6 ft: EI = 0.4·3.122e6·512/2 = 3.197e8; Pc =
+// π²·3.197e8/144² = 152.2 kip/ft; δ = 1/(1 − 4.2/114.1) = 1.0382; the stem's
+// 1.6·30·6³/6 = 1728 lb-ft/ft becomes 1794.
+func TestFreeStemBuckles(t *testing.T) {
+	w := stem(20*ft, fluid(30*pcf))
+	w.Thickness, w.GradeA, w.Axial.Dead = 5.5*in, 1*ft, 3000*plf
+	if s, asked := stateOf(t, design(t, w), "slenderness", calc.Finished); !asked || s != calc.Fails {
+		t.Errorf("20 ft: slenderness asked %v, %v", asked, s)
+	}
+	w = stem(6*ft, fluid(30*pcf))
+	w.Axial.Dead = 3000 * plf
+	r := design(t, w)
+	if m := check(t, r, "flexure").Demand.US(); m < 1793.5 || m > 1794.5 {
+		t.Errorf("moment at the foot %.1f lb-ft/ft, by hand 1794", m)
+	}
+	for _, c := range r.Checks {
+		if c.ID == "slenderness" {
+			t.Errorf("6 ft: slenderness %v", c.State)
+		}
+	}
+}

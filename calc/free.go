@@ -16,6 +16,7 @@ func (w *wall) answerFree(g ground, st Stage) {
 	w.layout(0)
 	ms, vs := w.stemNeeds(s)
 	w.plainStem(s)
+	ms = w.magnified(ms)
 	w.pickVerticals(ms, vs, w.stemRule)
 	w.setDowels()
 	w.checkReinforced(ms, vs, w.stemRule, true)

@@ -149,17 +149,29 @@ func (w *wall) checkFlexure(n momentNeed, decides bool) {
 	}
 }
 
+// effectiveHeight is k lu: the height up to the brace, k = 1; twice the height
+// of a free stem, whose top can lean (6.6.4.4.3).
+func (w *wall) effectiveHeight() units.Length {
+	if w.freeStem() {
+		return 2 * w.Height
+	}
+	return w.Brace
+}
+
 // magnified returns the needs with the second-order moment of the axial load,
-// ACI 318-19 6.6.4 with k = 1.
+// ACI 318-19 6.6.4. A wall held at its top has the least one in its span, a
+// free stem at its foot.
 func (w *wall) magnified(ms []momentNeed) []momentNeed {
 	pu := w.greatestAxial()
 	if pu <= 0 {
 		return ms
 	}
 	out := append([]momentNeed(nil), ms...)
-	out = append(out, momentNeed{stage: Finished, face: FaceB, at: w.Brace / 2})
+	if !w.freeStem() {
+		out = append(out, momentNeed{stage: Finished, face: FaceB, at: w.Brace / 2})
+	}
 	for i := range out {
-		m, ok := concrete.MagnifiedMoment(out[i].m, pu, w.Material.Fc, w.Thickness, w.Brace, 1, nil)
+		m, ok := concrete.MagnifiedMoment(out[i].m, pu, w.Material.Fc, w.Thickness, w.effectiveHeight(), 1, nil)
 		if !ok {
 			w.failed("slenderness", Finished, units.LineForce, "6.6.4.5, 6.2.5.3", note("too-slender", units.Of(pu, units.LineForce)))
 			w.engineer("too-slender", units.Of(pu, units.LineForce))
