@@ -106,3 +106,29 @@ func TestFreeStemBuckles(t *testing.T) {
 		}
 	}
 }
+
+// TestLimitsInOtherUnits holds that a limit is permitted in whatever unit it
+// was typed: the same length, force or pressure that comes with the rounding
+// of another unit gives the same answer.
+func TestLimitsInOtherUnits(t *testing.T) {
+	w := held()
+	w.GradeA, w.GradeB, w.Water = w.Height, w.Height, calc.Water{Standing: true, Level: w.Height}
+	w.Axial.Dead, w.FloorEdge, w.Surcharge.Dead = 20000*plf, 20000*plf, 2000*psf
+	want := design(t, w)
+	more := 1 + 1e-13
+	w.GradeA *= units.Length(more)
+	w.GradeB *= units.Length(more * more)
+	w.Water.Level = w.GradeB
+	w.Brace = w.GradeB
+	w.Axial.Dead, w.FloorEdge = w.Axial.Dead*units.ForcePerLength(more), w.FloorEdge*units.ForcePerLength(more)
+	w.Surcharge.Dead *= units.Stress(more)
+	got := design(t, w)
+	if got.Verdict != want.Verdict || len(got.Checks) != len(want.Checks) || got.Today.Permission != want.Today.Permission {
+		t.Errorf("%v, %d checks, %v; exactly at the limit %v, %d, %v", got.Verdict, len(got.Checks), got.Today.Permission,
+			want.Verdict, len(want.Checks), want.Today.Permission)
+	}
+	w.Height = 20*ft + 0.01*in
+	if _, err := calc.Design(w); err == nil {
+		t.Error("0.01 in over 20 ft is permitted")
+	}
+}

@@ -37,9 +37,11 @@ var (
 
 type ranges struct{ errs []*RangeError }
 
-// within records an error unless lo ≤ v ≤ hi, which NaN fails.
+// within records an error unless lo ≤ v ≤ hi, which NaN fails. A limit typed in
+// another unit than the sums' may pass it by the rounding of that.
 func within[Q ~float64](r *ranges, field string, k units.Kind, v, lo, hi Q) {
-	if v >= lo && v <= hi {
+	hair := 1e-12 + 1e-9*max(lo, -lo, hi, -hi)
+	if v >= lo-hair && v <= hi+hair {
 		return
 	}
 	r.errs = append(r.errs, &RangeError{Field: field, ID: "out-of-range",
@@ -61,7 +63,7 @@ func (in Input) Validate() []*RangeError {
 	top := clamp(in.Height, heightMin, heightMax)
 	within(r, "grade.a", units.Level, in.GradeA, 0, top)
 	within(r, "grade.b", units.Level, in.GradeB, 0, top)
-	r.choice("grade.b", "low-side-higher", !(in.GradeB > in.GradeA))
+	r.choice("grade.b", "low-side-higher", !(in.GradeB > in.GradeA*(1+1e-9)))
 	foot := clamp(footLevel(in.Foot), 0, heightMax)
 	if in.Brace != 0 {
 		within(r, "brace", units.Level, in.Brace, foot+1*units.Foot, top)

@@ -70,6 +70,9 @@ func (w *wall) caution(id string, args ...units.Quantity) {
 
 // fill puts the assumed value where nothing was said, and says so.
 func (w *wall) fill() {
+	// A limit may be passed by the rounding of another unit.
+	w.GradeA, w.Brace = min(w.GradeA, w.Height), min(w.Brace, w.Height)
+	w.GradeB, w.Water.Level = min(w.GradeB, w.GradeA), min(w.Water.Level, w.GradeA)
 	s := &w.Soil
 	if s.Weight == 0 {
 		s.Weight = 120 * units.PCF
