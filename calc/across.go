@@ -94,7 +94,7 @@ func (w *wall) chooseAcross(p cantilever) (rebar.Bar, units.Length) {
 			continue
 		}
 		s := w.acrossSpacing(p, bar)
-		if s < closest {
+		if s < w.closestSpacing() {
 			continue
 		}
 		a, b := bar.PerLength(s), best.PerLength(max(spacing, 1))
@@ -104,7 +104,7 @@ func (w *wall) chooseAcross(p cantilever) (rebar.Bar, units.Length) {
 	}
 	if spacing == 0 {
 		best, _ = rebar.ByNumber(w.Sizes[len(w.Sizes)-1])
-		spacing = closest
+		spacing = w.closestSpacing()
 	}
 	return best, spacing
 }

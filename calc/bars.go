@@ -186,12 +186,8 @@ func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length)
 		return best, true
 	}
 	bar, _ := rebar.ByNumber(w.Sizes[len(w.Sizes)-1])
-	return barSet{bar: bar, face: face, spacing: closest}, false
+	return barSet{bar: bar, face: face, spacing: w.closestSpacing()}, false
 }
-
-// closest is the least spacing that is offered: a crew can place and vibrate
-// it (judgement; 25.2.1 allows less).
-const closest = 4 * units.Inch
 
 // spacingFor returns the widest buildable spacing of the set's bar that
 // carries m and v and meets the rule.
@@ -213,7 +209,7 @@ func (w *wall) spacingFor(set barSet, m units.MomentPerLength, v func(d units.Le
 		s = minLength(s, units.Length(float64(set.bar.Area)/float64(as)*(1+1e-9)))
 	}
 	s = buildable(s)
-	return s, s >= closest
+	return s, s >= w.closestSpacing()
 }
 
 // steelForShear inverts Vc = 8 λs λ ρw^(1/3) √f'c bw d (22.5.5.1 (c)) for the

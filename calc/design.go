@@ -75,6 +75,7 @@ func (w *wall) answer(spread bool) Result {
 		w.answerBraced()
 	}
 	w.chooseRulebook()
+	w.checkClearance()
 	w.listBars()
 	w.band()
 	w.askSeismic()

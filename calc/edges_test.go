@@ -132,3 +132,33 @@ func TestLimitsInOtherUnits(t *testing.T) {
 		t.Error("0.01 in over 20 ft is permitted")
 	}
 }
+
+// TestBarsTooClose holds bars that a person set too near: No. 11 at 2 in leaves
+// 2 − 1.41 = 0.59 in, where its own diameter is asked (ACI 318-19 25.2.1), 2.82
+// in centre to centre; No. 6 of Grade 80 at 5 in asks ties or 6 in (25.4.2.2);
+// the residential book asks half the thickness, 4 in (R404.1.3.3.7.6).
+func TestBarsTooClose(t *testing.T) {
+	for _, c := range []struct {
+		size    int
+		spacing units.Length
+		fy      units.Stress
+		book    calc.Rulebook
+		least   float64
+		state   calc.State
+	}{
+		{11, 2 * in, 60 * units.KSI, calc.Engineered, 2.82, calc.Fails},
+		{11, 3 * in, 60 * units.KSI, calc.Engineered, 2.82, calc.Holds},
+		{4, 2 * in, 60 * units.KSI, calc.Engineered, 1.5, calc.Holds},
+		{6, 5 * in, 80 * units.KSI, calc.Engineered, 6, calc.Fails},
+		{6, 6 * in, 80 * units.KSI, calc.Engineered, 1.75, calc.Holds},
+		{5, 3 * in, 60 * units.KSI, calc.Residential, 4, calc.Fails},
+	} {
+		w := held()
+		w.Vertical = calc.Bars{Fixed: true, Size: c.size, Spacing: c.spacing, Face: calc.FaceB}
+		w.Material.Fy, w.Rulebook = c.fy, c.book
+		k := check(t, design(t, w), "bar-clearance")
+		if d := k.Demand.US() - c.least; d > 1e-9 || d < -1e-9 || k.State != c.state || !k.Decides {
+			t.Errorf("No. %d at %v, %v: least %v, %v", c.size, c.spacing, c.fy, k.Demand.US(), k.State)
+		}
+	}
+}

@@ -35,7 +35,7 @@ func (w *wall) pickHorizontals() (rebar.Bar, units.Length) {
 		min := w.horizontalRule(bar)
 		need := min.Ratio * w.Thickness.Inches()
 		s := buildable(minLength(min.MaxSpacing, units.Length(float64(bar.Area)/need*(1+1e-9))))
-		if s < closest {
+		if s < w.closestSpacing() {
 			continue
 		}
 		a, b := bar.PerLength(s), best.PerLength(max(spacing, 1))
@@ -45,7 +45,7 @@ func (w *wall) pickHorizontals() (rebar.Bar, units.Length) {
 	}
 	if spacing == 0 {
 		best, _ = rebar.ByNumber(6)
-		spacing = closest
+		spacing = w.closestSpacing()
 	}
 	return best, spacing
 }

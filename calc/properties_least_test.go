@@ -68,7 +68,7 @@ func vertical(r calc.Result) (calc.Bar, bool) {
 func verticalsHold(r calc.Result) bool {
 	for _, c := range r.Checks {
 		switch c.ID {
-		case "flexure", "shear", "minimum-vertical", "bar-spacing":
+		case "flexure", "shear", "minimum-vertical", "bar-spacing", "bar-clearance":
 			if c.State != calc.Holds && c.Bar != calc.HorizontalBar && c.Rulebook == "ACI 318-19" {
 				return false
 			}

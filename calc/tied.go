@@ -131,12 +131,12 @@ func (w *wall) tieBars(tu units.ForcePerLength) (rebar.Bar, units.Length) {
 		if as > 0 {
 			s = minLength(s, units.Length(float64(bar.Area)/as))
 		}
-		if s = buildable(s); s >= closest {
+		if s = buildable(s); s >= w.closestSpacing() {
 			return bar, s
 		}
 	}
 	bar, _ := rebar.ByNumber(6)
-	return bar, closest
+	return bar, w.closestSpacing()
 }
 
 // least is a force that is none, beside the rounding of the sums.
