@@ -9,6 +9,7 @@ const files = {{files}};
 const root = self.registration.scope;
 const family = "standing-beam " + new URL(root).pathname + " ";
 const noteCache = family + "note";
+const comingFamily = "standing-beam-coming " + new URL(root).pathname + " ";
 const noteAddress = new URL("current-version", root);
 
 // --- keeping a version -----------------------------------------------------
@@ -18,9 +19,13 @@ self.addEventListener("install", (event) => event.waitUntil(install()));
 // install fetches everything past the HTTP cache and checks that each file is
 // the one this version was built with. One that differs or is missing, as
 // while a host is being changed, stops the whole, and the page goes on with
-// the version it has. The browser tries again later.
+// the version it has. So does a network that goes: what has come by then is
+// laid aside, and the next install, which the page or the browser begins,
+// fetches the rest.
 async function install() {
-  const bodies = await Promise.all(files.map(fetchChecked));
+  await deleteComing(comingFamily + version);
+  const coming = await caches.open(comingFamily + version);
+  const bodies = await Promise.all(files.map((file) => have(file, coming)));
   const cache = await caches.open(family + version);
   try {
     await Promise.all(files.map((file, i) => cache.put(new URL(file.path, root), new Response(bodies[i], {
@@ -29,6 +34,8 @@ async function install() {
   } catch (err) {
     if (await currentVersion() !== version) { await caches.delete(family + version); }
     throw err;
+  } finally {
+    await deleteComing();
   }
   const before = await currentVersion();
   await setCurrentVersion(version);
@@ -36,16 +43,46 @@ async function install() {
   self.skipWaiting(); // not awaited: it may itself wait for the end of this
 }
 
-async function fetchChecked(file) {
+// have returns a file of this version: what an earlier install has laid aside,
+// or what the host has.
+async function have(file, coming) {
   const address = new URL(file.path, root);
-  if (file.path !== "./") { address.searchParams.set("v", version); }
-  const response = await fetch(address, { cache: "no-cache" });
-  if (!response.ok) { throw new Error(file.path + ": status " + response.status); }
-  const body = await response.arrayBuffer();
-  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", body));
-  const found = Array.from(digest, (byte) => byte.toString(16).padStart(2, "0")).join("");
-  if (found !== file.sha256) { throw new Error(file.path + ": not the file of version " + version); }
+  const aside = await coming.match(address);
+  if (aside) {
+    const body = await aside.arrayBuffer();
+    if (await sumOf(body) === file.sha256) { return body; }
+  }
+  const asked = new URL(address);
+  if (file.path !== "./") { asked.searchParams.set("v", version); }
+  const body = await fetchWhole(asked);
+  if (await sumOf(body) !== file.sha256) { throw new Error(file.path + ": not the file of version " + version); }
+  await coming.put(address, new Response(body)).catch(() => { /* no room for both */ });
   return body;
+}
+
+// fetchWhole tries again when the network fails, which is a TypeError.
+async function fetchWhole(address) {
+  for (const wait of [1, 4, 0]) {
+    try {
+      const response = await fetch(address, { cache: "no-cache" });
+      if (!response.ok) { throw new Error(address + ": status " + response.status); }
+      return await response.arrayBuffer();
+    } catch (err) {
+      if (!wait || !(err instanceof TypeError)) { throw err; }
+    }
+    await new Promise((done) => setTimeout(done, wait * 1000));
+  }
+}
+
+async function sumOf(body) {
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", body));
+  return Array.from(digest, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+// deleteComing removes what was laid aside, but for one version's.
+async function deleteComing(but) {
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith(comingFamily) && name !== but).map((name) => caches.delete(name)));
 }
 
 async function currentVersion() {

@@ -25,7 +25,9 @@ type host struct {
 	oldFile string
 	maxAge  string        // Cache-Control, when the host lets files be stored
 	odd     bool          // sends the program as an unknown type, and nothing compressed
+	plain   bool          // sends nothing compressed
 	half    chan struct{} // when set, half of the program waits until it is closed
+	line    *line         // when set, everything goes over it
 	asked   []string
 	server  *http.Server
 }
@@ -96,16 +98,22 @@ func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	if strings.HasSuffix(r.URL.Path, "/app.wasm") {
 		out.half = h.half
 	}
+	if h.line != nil {
+		out.ResponseWriter = &lineWriter{ResponseWriter: w, line: h.line}
+	}
 	if h.old != nil && r.URL.Path == h.oldFile {
 		handler = h.old
 	}
 	h.asked = append(h.asked, r.URL.RequestURI())
 	h.mu.Unlock()
+	if h.line != nil {
+		h.line.begin(r.URL.Path)
+	}
 	if !strings.HasPrefix(r.URL.Path, h.path) {
 		http.NotFound(w, r)
 		return
 	}
-	if out.odd {
+	if out.odd || h.plain {
 		r.Header.Del("Accept-Encoding")
 	}
 	handler.ServeHTTP(out, r)

@@ -43,7 +43,8 @@ func TestPrerendered(t *testing.T) {
 		t.Fatal(err)
 	}
 	_, page, _ := strings.Cut(string(body), "<body>")
-	page, _, _ = strings.Cut(page, `<aside id="app-wasm-loader"`)
+	_, page, _ = strings.Cut(page, `</aside>`)
+	page, _, _ = strings.Cut(page, `<aside id="app-stopped"`)
 	if !strings.Contains(page, "<h1") {
 		t.Errorf("no heading in the prerendered page:\n%s", page)
 	}

@@ -37,7 +37,7 @@ func TestOffline(t *testing.T) {
 // that is exactly the files of a built site.
 func (p *tab) sameSite(dir string) {
 	p.t.Helper()
-	p.until(`caches.keys().then((names) => names.filter((n) => !n.endsWith(" note")).length === 1)`)
+	p.until(`caches.keys().then((names) => names.filter((n) => n.startsWith("standing-beam ") && !n.endsWith(" note")).length === 1)`)
 	want := sums(p.t, dir)
 	for name, got := range p.versions() {
 		if !maps.Equal(got, want) {

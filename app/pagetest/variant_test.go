@@ -142,12 +142,13 @@ func (p *tab) cached() map[string]map[string]string {
 	return all
 }
 
-// versions are the caches that hold a version of the site.
+// versions are the caches that hold a version of the site. One that is coming
+// is none.
 func (p *tab) versions() map[string]map[string]string {
 	p.t.Helper()
 	all := p.cached()
 	for name := range all {
-		if strings.HasSuffix(name, " note") {
+		if !strings.HasPrefix(name, "standing-beam ") || strings.HasSuffix(name, " note") {
 			delete(all, name)
 		}
 	}

@@ -35,6 +35,7 @@ var mediaTypes = map[string]string{
 // they get there. All others stay in its folder web.
 var rootFiles = map[string]string{
 	"shell.html":            "index.html",
+	"early.js":              "early.js",
 	"start.js":              "start.js",
 	"worker.js":             "worker.js",
 	"manifest.webmanifest":  "manifest.webmanifest",
@@ -83,7 +84,8 @@ func assemble(program []byte, web map[string][]byte, made prerendered) (map[stri
 	version := versionOf(files)
 	files["index.html"] = fill(files["index.html"], "version", version)
 	files["manifest.webmanifest"] = fill(files["manifest.webmanifest"], "version", version)
-	files["start.js"] = fill(fill(files["start.js"], "version", version), "programLength", strconv.Itoa(len(program)))
+	start := fill(fill(files["start.js"], "version", version), "programLength", strconv.Itoa(len(program)))
+	files["start.js"] = fill(start, "programSum", fmt.Sprintf("%x", sha256.Sum256(program)))
 	list, err := workerList(files)
 	if err != nil {
 		return nil, "", err
