@@ -29,9 +29,10 @@ func (b barSet) area() units.AreaPerLength {
 
 // leastCover is the clear cover that ACI 318-19 Table 20.5.1.3.1 asks of a bar
 // at face f: 1.5 in (No. 5 and smaller) or 2 in against ground or weather, 0.75
-// in inside. A formed face with soil on it is exposed to ground.
+// in inside. A formed face with soil on it is exposed to ground; the open face
+// of a free wall, and of one that holds the fill under a slab, to weather.
 func (w *wall) leastCover(f Face, b rebar.Bar) units.Length {
-	ground := f == FaceA || w.GradeB > 0 || w.Condition == FreeTop
+	ground := f == FaceA || w.GradeB > 0 || w.freeStem() || w.Condition == TiedToSlab
 	switch {
 	case !ground:
 		return 0.75 * units.Inch

@@ -162,3 +162,24 @@ func TestBarsTooClose(t *testing.T) {
 		}
 	}
 }
+
+// TestOpenFaceInTheWeather holds the cover of bars on the open face: 3/4 in
+// inside a house, 1 1/2 in in the weather, ACI 318-19 Table 20.5.1.3.1. By hand
+// No. 5 at 12 in in 8 in, f'c 3000: d = 8 − 1.5 − 0.3125 = 6.1875 in; a =
+// 0.31·60/(0.85·3·12) = 0.6078; φMn = 0.9·0.31·60·(6.1875 − 0.3039)/12 = 8.208
+// kip-ft/ft.
+func TestOpenFaceInTheWeather(t *testing.T) {
+	bars := calc.Bars{Fixed: true, Size: 5, Spacing: 12 * in, Face: calc.FaceB}
+	w := basement(8*ft, 8*ft, 45*pcf)
+	w.Vertical = bars
+	inside, _ := vertical(design(t, w))
+	w.Condition, w.Tie = calc.TiedToSlab, calc.Tie{SlabThickness: 4 * in, Before: calc.Rakers}
+	r := design(t, w)
+	open, _ := vertical(r)
+	if inside.Cover != 0.75*in || open.Cover != 1.5*in {
+		t.Errorf("cover inside %v, in the weather %v", inside.Cover, open.Cover)
+	}
+	if m := check(t, r, "flexure").Capacity.US(); m < 8207 || m > 8208.5 {
+		t.Errorf("φMn %v, by hand 8,208 lb-ft/ft", m)
+	}
+}
