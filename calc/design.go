@@ -74,6 +74,7 @@ func (w *wall) answer(spread bool) Result {
 	default:
 		w.answerBraced()
 	}
+	w.askAtRest()
 	w.chooseRulebook()
 	w.checkClearance()
 	w.listBars()
@@ -120,6 +121,16 @@ func (w *wall) askSwelling() {
 		return
 	}
 	w.leaveOpen("soil-suitable", Finished, units.Quantity{}, "1610.1", note("needs-swelling-answer"), by(w.ibc.Name))
+}
+
+// askAtRest leaves the answer open where an equivalent fluid was given as active
+// for a wall that needs the pressure at rest (IBC 2021 1610.1). The residential
+// tables have a basis of their own.
+func (w *wall) askAtRest() {
+	held := !w.freeStem() && w.heldState() == soil.AtRest
+	if held && w.Soil.Basis == SoilFluid && w.Soil.Pressure == PressureActive {
+		w.leaveOpen("soil-at-rest", Finished, units.Quantity{}, "1610.1", note("needs-at-rest"), by(w.ibc.Name))
+	}
 }
 
 // askSeismic leaves the seismic increment of the earth pressure open: IBC 2021

@@ -183,3 +183,34 @@ func TestOpenFaceInTheWeather(t *testing.T) {
 		t.Errorf("φMn %v, by hand 8,208 lb-ft/ft", m)
 	}
 }
+
+// TestActivePressureOnAHeldWall holds that an equivalent fluid said to be
+// active leaves a wall that is held at its top open: it needs the pressure at
+// rest, but under a flexible floor up to 8 ft below grade (IBC 2021 1610.1). A
+// slab is never flexible, a free wall moves.
+func TestActivePressureOnAHeldWall(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		change func(*calc.Input)
+		open   bool
+	}{
+		{"held", func(*calc.Input) {}, true},
+		{"at rest", func(w *calc.Input) { w.Soil.Pressure = calc.PressureAtRest }, false},
+		{"unsaid", func(w *calc.Input) { w.Soil.Pressure = calc.PressureUnsaid }, false},
+		{"flexible floor", func(w *calc.Input) { w.Floor = calc.FloorFlexible }, false},
+		{"flexible floor, 9 ft", func(w *calc.Input) { w.Floor, w.Height, w.GradeA = calc.FloorFlexible, 9*ft, 9*ft }, true},
+		{"tied", func(w *calc.Input) {
+			w.Condition, w.Floor, w.Tie = calc.TiedToSlab, calc.FloorFlexible, calc.Tie{SlabThickness: 4 * in}
+		}, true},
+		{"free", func(w *calc.Input) { w.Condition = calc.FreeTop }, false},
+	} {
+		w := held()
+		w.Soil.Pressure = calc.PressureActive
+		c.change(&w)
+		r := design(t, w)
+		open := slices.ContainsFunc(r.Checks, func(k calc.Check) bool { return k.ID == "soil-at-rest" && k.State == calc.Open && k.Decides })
+		if open != c.open || (open && (r.Verdict == calc.Holds || r.Today.Permission == calc.MayFill)) {
+			t.Errorf("%s: open %v, verdict %v, today %v", c.name, open, r.Verdict, r.Today.Permission)
+		}
+	}
+}
