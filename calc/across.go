@@ -42,6 +42,9 @@ func (w *wall) projection(p cantilever, a *across) {
 	c := p.shearSteps(p.shearFrom(sec))
 	w.recordAcross(c, p, *a, sec)
 	w.ask(p.id+"-shear", p.stage, units.Of(p.shear(p.shearFrom(sec)), units.LineForce), units.Of(sec.Shear(0, false, c), units.LineForce), "22.5.5.1", steps(c), of(p.role))
+	if p.role == ToeBar {
+		w.ask(p.id+"-depth", p.stage, units.Of(leastFootingDepth, units.Size), units.Of(sec.D, units.Size), "13.3.1.2", of(p.role))
+	}
 	min := concrete.SlabMinimum(w.Footing.Thickness)
 	mc := w.more()
 	mc.Add("As,min", "ρ tf", units.Of(min.Area(w.Footing.Thickness), units.SteelArea), min.Clause, number("ρ", min.Ratio), term("tf", w.Footing.Thickness, units.Size))
@@ -50,6 +53,10 @@ func (w *wall) projection(p cantilever, a *across) {
 	w.r.Bars = append(w.r.Bars, Bar{Role: p.role, Direction: "across the footing", Size: a.bar.Number, Spacing: a.spacing,
 		Cover: p.cover, Depth: sec.D, Hook: rebar.HookTail(a.bar), Rulebook: w.aci.Name, Clause: "7.6.1.1"})
 }
+
+// leastFootingDepth is the least effective depth of a footing's bottom bars,
+// ACI 318-19 13.3.1.2.
+const leastFootingDepth = 6 * units.Inch
 
 func (w *wall) builtAcross(p cantilever) across {
 	if p.id == "toe" {

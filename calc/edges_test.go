@@ -214,3 +214,22 @@ func TestActivePressureOnAHeldWall(t *testing.T) {
 		}
 	}
 }
+
+// TestThinFootingWithBars holds that a footing whose bottom bars lie less than
+// 6 in deep does not hold with them (ACI 318-19 13.3.1.2): 8 in less 3 in of
+// cover and half a No. 4 leave 4.75 in; 10 in leave 6.75 in.
+func TestThinFootingWithBars(t *testing.T) {
+	for _, c := range []struct {
+		thick units.Length
+		depth float64
+		state calc.State
+	}{{8 * in, 4.75, calc.Fails}, {10 * in, 6.75, calc.Holds}} {
+		w := stem(6*ft, fluid(45*pcf))
+		w.Sizes = []int{4}
+		w.Footing = calc.Footing{Given: true, Width: 66 * in, Thickness: c.thick, Toe: 28 * in, Bearing: 4000 * psf, Friction: 0.6}
+		k := check(t, design(t, w), "toe-depth")
+		if k.State != c.state || k.Demand.US() < 5.999 || k.Demand.US() > 6.001 || k.Capacity.US() < c.depth-1e-6 || k.Capacity.US() > c.depth+1e-6 {
+			t.Errorf("%v thick: %v of %v, %v", c.thick, k.Demand.US(), k.Capacity.US(), k.State)
+		}
+	}
+}
