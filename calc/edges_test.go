@@ -226,7 +226,7 @@ func TestThinFootingWithBars(t *testing.T) {
 	}{{8 * in, 4.75, calc.Fails}, {10 * in, 6.75, calc.Holds}} {
 		w := stem(6*ft, fluid(45*pcf))
 		w.Sizes = []int{4}
-		w.Footing = calc.Footing{Given: true, Width: 66 * in, Thickness: c.thick, Toe: 28 * in, Bearing: 4000 * psf, Friction: 0.6}
+		w.Footing = calc.Footing{Given: true, Width: 84 * in, Thickness: c.thick, Toe: 42 * in, Bearing: 4000 * psf, Friction: 0.6}
 		k := check(t, design(t, w), "toe-depth")
 		if k.State != c.state || k.Demand.US() < 5.999 || k.Demand.US() > 6.001 || k.Capacity.US() < c.depth-1e-6 || k.Capacity.US() > c.depth+1e-6 {
 			t.Errorf("%v thick: %v of %v, %v", c.thick, k.Demand.US(), k.Capacity.US(), k.State)
