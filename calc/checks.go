@@ -79,9 +79,15 @@ func (w *wall) failed(id string, st Stage, k units.Kind, clause string, why Note
 }
 
 // without records a check that does not apply, and why.
-func (w *wall) without(id string, st Stage, clause string, why Note) {
-	w.r.Checks = append(w.r.Checks, Check{ID: id, Stage: st, NoValue: true, State: NotApplicable,
-		Clause: clause, Rulebook: w.aci.Name, Because: &why})
+func (w *wall) without(id string, st Stage, clause string, why Note, opts ...option) {
+	c := Check{ID: id, Stage: st, NoValue: true, State: NotApplicable, Clause: clause, Because: &why}
+	if clause != "" {
+		c.Rulebook = w.aci.Name
+	}
+	for _, o := range opts {
+		o(&c)
+	}
+	w.r.Checks = append(w.r.Checks, c)
 }
 
 // chain makes a chain for the working of one check.

@@ -69,7 +69,7 @@ func (w *wall) checkFooting(st Stage, h held, dead units.ForcePerLength) {
 	}
 	drive, resist, ch := w.footSliding(h.foot, dead)
 	if drive <= 0 {
-		w.without("foot-support", st, "1807.2.3", note("nothing-pushes"))
+		w.without("foot-support", st, "1807.2.3", note("nothing-pushes"), by(w.ibc.Name))
 		return
 	}
 	w.askFactor("foot-support", st, float64(resist/drive), "1807.2.3", steps(ch))

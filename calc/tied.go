@@ -149,7 +149,7 @@ const least = 0.01 * units.PLF
 // a tie of given strength.
 func (w *wall) checkDrag(t units.ForcePerLength) {
 	if t <= least {
-		w.without("slab-drag", Finished, "1807.2.3", note("nothing-pulls"))
+		w.without("slab-drag", Finished, "1807.2.3", note("nothing-pulls"), by(w.ibc.Name))
 		return
 	}
 	switch w.Tie.Anchor {

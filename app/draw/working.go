@@ -14,6 +14,7 @@ import (
 // numbers of the working and from nothing else, and says them as they are
 // printed there.
 type Sketch struct {
+	Kind  string // what it shows: "push", "bars", "base"
 	SVG   string
 	Desc  string
 	Ends  bool  // it belongs to what there is, else to what is asked
@@ -33,7 +34,7 @@ type sketch struct {
 	s      sheet
 	p      placer
 	labels []label
-	title  string
+	kind   string
 	ends   bool
 }
 
@@ -59,11 +60,10 @@ func Working(c calc.Check, lines []formula.Line, s words.Speaker) (out []Sketch)
 	return out
 }
 
-// begin starts a sketch of a height, with its title.
-func (k *sketch) begin(title string, high float64, ends bool) {
-	k.s, k.labels, k.ends = sheet{}, nil, ends
+// begin starts a sketch of a kind and a height.
+func (k *sketch) begin(kind string, high float64, ends bool) {
+	k.s, k.labels, k.kind, k.ends = sheet{}, nil, kind, ends
 	k.p = placer{w: SketchWidth, h: high, inked: newInked(SketchWidth, high)}
-	k.title = k.sp.Word("sketch." + title)
 }
 
 func (k *sketch) finish() Sketch {
@@ -75,12 +75,12 @@ func (k *sketch) finish() Sketch {
 			said = append(said, unmarked(n.text))
 		}
 	}
-	out := Sketch{Ends: k.ends, Desc: strings.Join(said, "; "), Lost: k.p.lost}
+	out := Sketch{Kind: k.kind, Ends: k.ends, Desc: strings.Join(said, "; "), Lost: k.p.lost}
 	k.s = sheet{b: make([]byte, 0, len(body)+1<<10)}
 	k.s.raw(`<svg class="picture sketch" xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 360`)
 	k.s.b = appendNumber(append(k.s.b, ' '), k.p.h)
 	k.s.raw(`"><title>`)
-	k.s.escape(k.title)
+	k.s.escape(k.sp.Word("sketch." + k.kind))
 	k.s.raw("</title><desc>")
 	k.s.escape(out.Desc)
 	k.s.raw("</desc>")

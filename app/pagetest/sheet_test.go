@@ -79,7 +79,7 @@ func (p *tab) printed(name string) string {
 func (p *tab) leaves() []string {
 	p.t.Helper()
 	return eval[[]string](p, `[...document.querySelectorAll("#sheet *")]
-		.filter((e) => e.childElementCount === 0 && e.tagName !== "title" && e.textContent.trim() !== "")
+		.filter((e) => e.childElementCount === 0 && !["title", "desc"].includes(e.tagName) && e.textContent.trim() !== "")
 		.map((e) => e.textContent)`)
 }
 

@@ -34,8 +34,9 @@ func Calculation(r calc.Result, o Options) string {
 type calculation struct {
 	markup
 	*scene
-	o     Options
-	parts int
+	o      Options
+	parts  int
+	pushes [2]bool // drawn what pushes, factored and at service level
 }
 
 func (c *calculation) runningHead() {

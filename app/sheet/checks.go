@@ -5,10 +5,10 @@ import (
 	"sort"
 	"strings"
 
+	"standingbeam/app/draw"
 	"standingbeam/app/formula"
 	"standingbeam/app/words"
 	"standingbeam/calc"
-	"standingbeam/calc/working"
 )
 
 // ordered are the checks as they are read: those that decide first, what fails
@@ -94,23 +94,53 @@ func (c *calculation) workingPart() {
 			continue
 		}
 		c.el("p", "sheet-ask", c.sp.CheckQuestion(k))
-		c.steps(k.Steps)
+		lines := formula.Write(k.Steps, c.sp.Number)
+		c.sketches(k, lines)
+		c.steps(lines)
 		c.el("p", "sheet-end", c.conclusion(k))
 		c.close("div")
 	}
 	c.end()
 }
 
+// sketches puts in the small pictures of a check that decides. Of what pushes
+// the wall there is one at each level of load, and bars in a row say little on
+// paper.
+func (c *calculation) sketches(k calc.Check, lines []formula.Line) {
+	if !k.Decides {
+		return
+	}
+	begun := false
+	for _, d := range draw.Working(k, lines, c.sp) {
+		seen := &c.pushes[0]
+		if k.Service {
+			seen = &c.pushes[1]
+		}
+		if d.Kind == "spacing" || d.Kind == "push" && *seen {
+			continue
+		}
+		*seen = *seen || d.Kind == "push"
+		if !begun {
+			c.open("div", "sheet-sketches")
+			begun = true
+		}
+		c.WriteString(d.SVG)
+	}
+	if begun {
+		c.close("div")
+	}
+}
+
 // steps writes a working: the formula as the book has it, the same with its
 // numbers, the result, the clause. It is set in lines of text, whose letters
 // are all large enough to come through a photocopier.
-func (c *calculation) steps(chain []working.Step) {
-	if len(chain) == 0 {
+func (c *calculation) steps(lines []formula.Line) {
+	if len(lines) == 0 {
 		return
 	}
 	c.open("table", "sheet-steps")
 	c.open("tbody", "")
-	for _, l := range formula.Write(chain, c.sp.Number) {
+	for _, l := range lines {
 		c.open("tr", "")
 		c.open("td", "")
 		c.formula(l.Step.Symbol)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"runtime"
 	"strconv"
 	"strings"
@@ -233,6 +234,27 @@ func TestSymbolsAreExplained(t *testing.T) {
 						if !ids[u.ID] {
 							t.Errorf("%s: %s leads nowhere", c.ID, u.Name)
 						}
+					}
+				}
+			}
+		}
+	})
+}
+
+// A clause stands with the book that it is of: chapters 1 to 27 with ACI 318,
+// 16 and 18 with the building code by four digits, R with the residential one.
+func TestClausesStandWithTheirBook(t *testing.T) {
+	book := regexp.MustCompile(`^(ACI 318-19, ([1-9]|1[0-9]|2[0-7])\.\d.*|IBC 2021,? 1[68]\d\d\.\d.*|IRC 2021,? (Table )?R\d.*|Jaky \(1944\)|Rankine \(1857\)|statics|geometry|common practice, no source|)$`)
+	s := words.Speaker{}
+	everyWall(t, fewer(600), func(name string, r calc.Result) {
+		for _, c := range r.Checks {
+			if from := source(s, c.Rulebook, c.Clause); !book.MatchString(from) || from == "" && c.State != calc.NotApplicable {
+				t.Errorf("%s, %s comes from %q", name, c.ID, from)
+			}
+			for _, p := range workingOf(s, c, c.ID).Parts {
+				for _, step := range p.Steps {
+					if !book.MatchString(step.Source) {
+						t.Errorf("%s, %s: %s comes from %q", name, c.ID, step.Text, step.Source)
 					}
 				}
 			}
