@@ -102,10 +102,10 @@ $(CHECK):
 # One apt-get line for all, since a second update would delete what the first
 # has downloaded.
 browser:
-	@command -v chromium > /dev/null && command -v pdftotext > /dev/null && command -v brotli > /dev/null || { \
+	@command -v chromium > /dev/null && command -v firefox-esr > /dev/null && command -v pdftotext > /dev/null && command -v brotli > /dev/null || { \
 		as_root=$$([ "$$(id -u)" = 0 ] || echo sudo); \
 		export DEBIAN_FRONTEND=noninteractive; \
-		$$as_root apt-get update && $$as_root apt-get -o DPkg::Lock::Timeout=900 install -y --no-install-recommends chromium poppler-utils brotli; }
+		$$as_root apt-get update && $$as_root apt-get -o DPkg::Lock::Timeout=900 install -y --no-install-recommends chromium firefox-esr poppler-utils brotli; }
 
 # Servers as Debian builds them, for the tests of hosting: unpacked, not
 # installed, so that nothing begins to serve on this machine.

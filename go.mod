@@ -6,6 +6,7 @@ require (
 	github.com/andybalholm/brotli v1.2.8
 	github.com/chromedp/cdproto v0.159.0
 	github.com/chromedp/chromedp v0.23.0
+	github.com/coder/websocket v1.8.14
 	github.com/hack-pad/go-indexeddb v0.3.2
 	github.com/hack-pad/hackpadfs v0.2.4
 	github.com/maxence-charriere/go-app/v10 v10.1.11

@@ -33,6 +33,10 @@ func (p *tab) place(selector string) box {
 func (p *tab) tap(selector string) {
 	p.t.Helper()
 	x, y := p.place(selector).middle()
+	if p.fox != nil {
+		p.fox.touch("touch", x, y)
+		return
+	}
 	p.do(chromedp.TapXY(x, y))
 }
 
@@ -40,6 +44,10 @@ func (p *tab) tap(selector string) {
 func (p *tab) click(selector string) {
 	p.t.Helper()
 	x, y := p.place(selector).middle()
+	if p.fox != nil {
+		p.fox.touch("mouse", x, y)
+		return
+	}
 	p.do(chromedp.MouseClickXY(x, y))
 }
 
@@ -54,6 +62,10 @@ func (p *tab) typeInto(selector, text string) {
 // in chromedp's package kb.
 func (p *tab) keys(keys string) {
 	p.t.Helper()
+	if p.fox != nil {
+		p.fox.keys(keys)
+		return
+	}
 	p.do(chromedp.KeyEvent(keys))
 }
 
@@ -61,6 +73,11 @@ func (p *tab) keys(keys string) {
 func (p *tab) dragTouch(selector string, dx, dy float64, steps int) {
 	p.t.Helper()
 	x, y := p.place(selector).middle()
+	if p.fox != nil {
+		p.fox.drag("touch", x, y, dx, dy, steps)
+		p.frame()
+		return
+	}
 	touch := func(kind input.DispatchTouchEventType, at ...*input.TouchPoint) {
 		p.t.Helper()
 		params := input.DispatchTouchEventParams{Type: kind, TouchPoints: at}
@@ -85,6 +102,11 @@ func (p *tab) dragTouch(selector string, dx, dy float64, steps int) {
 func (p *tab) dragMouse(selector string, dx, dy float64, steps int) {
 	p.t.Helper()
 	x, y := p.place(selector).middle()
+	if p.fox != nil {
+		p.fox.drag("mouse", x, y, dx, dy, steps)
+		p.frame()
+		return
+	}
 	p.do(chromedp.DragAndDropXY(x, y, x+dx, y+dy, steps))
 	p.frame()
 }

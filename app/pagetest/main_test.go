@@ -61,8 +61,10 @@ func runTests(m *testing.M) int {
 
 // missing names what the tests cannot run without, or returns "".
 func missing() string {
-	if _, err := exec.LookPath("chromium"); err != nil {
-		return "chromium is not installed: make browser"
+	for _, name := range []string{"chromium", "firefox-esr"} {
+		if _, err := exec.LookPath(name); err != nil {
+			return name + " is not installed: make browser"
+		}
 	}
 	for _, need := range []struct{ path, by string }{
 		{filepath.Join(builtDir, "index.html"), "make site-quick"},

@@ -41,6 +41,7 @@ var (
 type tab struct {
 	t   *testing.T
 	ctx context.Context
+	fox *firefox // in place of Chromium
 
 	mu       sync.Mutex
 	problems []string // not expected
@@ -172,13 +173,21 @@ func (p *tab) visit(address string) {
 	p.mu.Lock()
 	p.origin = u.Scheme + "://" + u.Host
 	p.mu.Unlock()
+	if p.fox != nil {
+		p.fox.navigate(address)
+		return
+	}
 	p.do(chromedp.Navigate(address))
 }
 
 // reload loads the page again and waits until it is ready.
 func (p *tab) reload() {
 	p.t.Helper()
-	p.do(chromedp.Reload())
+	if p.fox != nil {
+		p.fox.navigate("")
+	} else {
+		p.do(chromedp.Reload())
+	}
 	p.ready()
 }
 
@@ -203,7 +212,7 @@ func (p *tab) until(condition string) {
 	end := time.Now().Add(patience)
 	for time.Now().Before(end) {
 		// While a page changes there may be none to ask.
-		if ok, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](condition, chromedp.EvalAwaitPromise)); err == nil && ok {
+		if ok, err := evaluate[bool](p, condition); err == nil && ok {
 			return
 		}
 		time.Sleep(10 * time.Millisecond)
@@ -222,11 +231,18 @@ func (p *tab) do(steps ...chromedp.Action[chromedp.Void]) {
 // eval returns the value of a JavaScript expression, which may be a promise.
 func eval[T any](p *tab, expression string) T {
 	p.t.Helper()
-	value, err := chromedp.Run(p.ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	value, err := evaluate[T](p, expression)
 	if err != nil {
 		p.t.Fatalf("%s: %v", expression, err)
 	}
 	return value
+}
+
+func evaluate[T any](p *tab, expression string) (value T, err error) {
+	if p.fox != nil {
+		return value, p.fox.evaluate(expression, &value)
+	}
+	return chromedp.Run(p.ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
 }
 
 // text is the text of the first element that matches a CSS selector.
