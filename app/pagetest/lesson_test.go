@@ -146,11 +146,13 @@ func TestLessonReach(t *testing.T) {
 		scheme, text string
 	}{
 		{"390", phone, "light", ""}, {"320 dark", screen{320, 640, 2, true}, "dark", ""}, {"390 at twice the text", phone, "light", "200%"}, {"1280", desk, "dark", ""},
+		{"390 in Spanish", phone, "light", ""}, {"320 in Spanish", screen{320, 640, 2, true}, "light", ""}, {"390 at twice the text in Spanish", phone, "light", "200%"},
 	} {
 		t.Run(s.name, func(t *testing.T) {
 			p := openTab(t, s.screen)
 			p.media("prefers-color-scheme", s.scheme)
 			p.open(h.url("#why"))
+			p.speakAsNamed(s.name)
 			if s.text != "" {
 				eval[bool](p, fmt.Sprintf(`(document.documentElement.style.setProperty("font-size", %q), true)`, s.text))
 			}

@@ -30,10 +30,12 @@ func TestTargetsAndWidth(t *testing.T) {
 		text string
 	}{
 		{"390", phone, ""}, {"320", screen{320, 640, 2, true}, ""}, {"390 at twice the text", phone, "200%"}, {"1280", desk, ""}, {"768", screen{768, 1024, 1, true}, ""},
+		{"390 in Spanish", phone, ""}, {"320 in Spanish", screen{320, 640, 2, true}, ""}, {"390 at twice the text in Spanish", phone, "200%"}, {"1280 in Spanish", desk, ""},
 	} {
 		t.Run(s.name, func(t *testing.T) {
 			p := openTab(t, s.screen)
 			p.open(h.url(""))
+			p.speakAsNamed(s.name)
 			if s.text != "" {
 				eval[bool](p, fmt.Sprintf(`(document.documentElement.style.setProperty("font-size", %q), true)`, s.text))
 			}
@@ -63,11 +65,12 @@ func TestTargetsAndWidth(t *testing.T) {
 func TestAccessible(t *testing.T) {
 	h := newHost(t, distDir, "/")
 	for name, s := range map[string]screen{"phone": phone, "desk": desk} {
-		for _, scheme := range []string{"light", "dark"} {
+		for _, scheme := range []string{"light", "dark", "light in Spanish"} {
 			t.Run(name+" "+scheme, func(t *testing.T) {
 				p := openTab(t, s)
-				p.media("prefers-color-scheme", scheme)
+				p.media("prefers-color-scheme", strings.Fields(scheme)[0])
 				p.open(h.url(""))
+				p.speakAsNamed(scheme)
 				for _, condition := range fourConditions {
 					p.choose(condition)
 					p.axe()

@@ -107,13 +107,14 @@ func TestSheets(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, paper := range []string{sheet.Letter, sheet.A4} {
-			o := sheet.Options{Paper: paper, Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
+		for _, reader := range []string{sheet.Letter, sheet.A4, sheet.Letter + " es", sheet.A4 + " es"} {
+			paper, language, _ := strings.Cut(reader, " ")
+			o := sheet.Options{Speaker: words.Speaker{Lang: language}, Paper: paper, Job: "Mill Lane 4", Date: "25 Nov", Person: "A. Mason"}
 			if paper == sheet.A4 {
 				o.Speaker.System = words.Metric
 			}
 			for _, kind := range []string{"crew", "calculation"} {
-				name := fmt.Sprintf("sheet %s %v %s", kind, c, paper)
+				name := fmt.Sprintf("sheet %s %v %s", kind, c, reader)
 				t.Run(name, func(t *testing.T) {
 					if kind == "crew" {
 						p.putSheet(sheet.Crew(r, o))

@@ -3,6 +3,7 @@
 package pagetest
 
 import (
+	"bytes"
 	"fmt"
 	"strings"
 	"testing"
@@ -14,9 +15,17 @@ import (
 // speak chooses the language of the page.
 func (p *tab) speak(code string) {
 	p.t.Helper()
-	p.pick("#language", code)
+	p.pick(`:is(#language, #why-language):not([hidden] *)`, code)
 	p.until(fmt.Sprintf("document.documentElement.lang === %q", code))
 	p.quiet()
+}
+
+// speakAsNamed has the page speak Spanish in a test that is called so.
+func (p *tab) speakAsNamed(name string) {
+	p.t.Helper()
+	if strings.HasSuffix(name, "in Spanish") {
+		p.speak("es")
+	}
 }
 
 // pick chooses from a list as a hand does.
@@ -32,6 +41,98 @@ func (p *tab) browserSpeaks(tag string) {
 	agent := eval[string](p, `navigator.userAgent`)
 	if _, err := chromedp.Call(p.ctx, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{UserAgent: agent, AcceptLanguage: tag}); err != nil {
 		p.t.Fatal(err)
+	}
+}
+
+// A first visit is spoken to in the language of the browser, the document says
+// which it is, and what is chosen is kept. Neither units nor the decimal sign
+// hang on it.
+func TestLanguage(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	p.browserSpeaks("es-MX")
+	p.open(h.url(""))
+	for selector, want := range map[string]string{"#today .answer-title": "RELLENE SOLO HASTA 2 ft 5 in", "#today h2": "Hoy: limitado", "#walls": "Muro este del sótano"} {
+		if got := strings.ReplaceAll(p.text(selector), "\u00a0", " "); got != want {
+			t.Errorf("%s says %q, want %q", selector, got, want)
+		}
+	}
+	if got := eval[string](p, `document.documentElement.lang`); got != "es" {
+		t.Errorf("the document is said to be in %q", got)
+	}
+	spanish := p.file()
+	p.speak("en")
+	if got := p.text("#today .answer-title"); got != "FILL ONLY TO 2\u00a0ft 5\u00a0in" {
+		t.Errorf("in English it says %q", got)
+	}
+	if got := eval[string](p, `[...document.querySelector("#language").options].map((o) => o.text + " " + o.lang).join(", ")`); got != "English en, Español es" {
+		t.Errorf("there is to choose: %s", got)
+	}
+	if !bytes.Equal(bytes.Replace(spanish, []byte("Muro este del sótano"), []byte("East cellar wall"), 1), p.file()) {
+		t.Error("the language changed the wall")
+	}
+	p.saved()
+	p.reload()
+	if got := eval[string](p, `document.documentElement.lang + " " + document.querySelector("#today h2").textContent`); got != "en Today: limited" {
+		t.Errorf("after a reload it says %q", got)
+	}
+	p.goTo("why")
+	p.speak("es")
+	if got := p.text("#why-title"); got != "Por qué los muros llevan varillas" {
+		t.Errorf("the lessons say %q", got)
+	}
+	p.press("#why-back")
+	p.until(`document.getElementById("why").hidden`)
+	if got := p.text("#today h2"); got != "Hoy: limitado" {
+		t.Errorf("behind the lessons the page says %q", got)
+	}
+}
+
+// With a decimal comma every number is written and read with one.
+func TestDecimalComma(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	p.open(h.url(""))
+	p.speak("es")
+	p.press("#units")
+	p.press("input[name=decimal][value=comma]")
+	value := `document.querySelector('[data-path="height"]').value`
+	if got := eval[string](p, value); got != "2,74 m" {
+		t.Errorf("the height reads %q", got)
+	}
+	p.setHeight("3,125")
+	if got := eval[string](p, value); got != "3,13 m" {
+		t.Errorf("3,125 reads %q", got)
+	}
+	if file := string(p.file()); !strings.Contains(file, `"3.125 m"`) {
+		t.Errorf("the file says %s", file)
+	}
+	p.saved()
+	p.reload()
+	if got := eval[string](p, value); got != "3,13 m" {
+		t.Errorf("after a reload the height reads %q", got)
+	}
+	p.press("input[name=decimal][value=point]")
+	if got := eval[string](p, value); got != "3.13 m" {
+		t.Errorf("with a point it reads %q", got)
+	}
+}
+
+// What is said before the program has come is said in the browser's language.
+func TestLoadingInSpanish(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	p.browserSpeaks("es")
+	h.serveOld(t.TempDir(), "/web/app.wasm")
+	p.expect("404")
+	p.expect("starting failed")
+	p.visit(h.url(""))
+	p.until(`document.getElementById("app-wasm-loader-label").textContent !== ""`)
+	if got := p.text("#app-wasm-loader-label"); got != "La calculadora no se pudo cargar. Cargue la página otra vez cuando haya señal." {
+		t.Errorf("it says %q", got)
+	}
+	if got := p.text("#app-stopped-reload"); got != "Cargar la página otra vez" {
+		t.Errorf("the button says %q", got)
 	}
 }
 
