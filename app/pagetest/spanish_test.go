@@ -152,5 +152,11 @@ func TestShotsInSpanish(t *testing.T) {
 		eval[bool](p, `(document.querySelector(".check > button").click(), true)`)
 		p.unfold("more", "push", "hold", "today", "carry", "compared", "idle")
 		p.whole("es-" + name + "-open")
+		for _, at := range []string{"why", "why/height/10ft", "why/place/4in", "why/heights/9ft", "why/check"} {
+			p.goTo(at)
+			eval[bool](p, `(document.getElementById("why-show")?.click(), true)`)
+			p.frame()
+			p.whole("es-" + name + "-" + strings.ReplaceAll(at, "/", "-"))
+		}
 	}
 }

@@ -134,10 +134,21 @@ func TestLabelsOverGrid(t *testing.T) {
 		}
 		n++
 		all := readers()
-		o := all[[]string{"ft-in letter en", "ft-in letter es", "metric a4 en", "metric a4 es", "metric letter en", "ft-in a4 es", "ft-in a4 en"}[i%7]]
+		o := all[[]string{"ft-in letter en", "metric a4 es", "metric letter en", "ft-in a4 es", "metric a4 en", "ft-in letter es", "ft-in a4 en", "metric letter es"}[i%8]]
 		t.Run(w.Name, func(t *testing.T) { checkDrawing(t, newCrew(&r, o).drawing()) })
 	}
 	if n < 250 {
 		t.Errorf("only %d walls were drawn", n)
 	}
+}
+
+// What a crew drawing says fits on one page, in every language.
+func TestCrewFitsAPage(t *testing.T) {
+	eachPaper(t, func(t *testing.T, r calc.Result, o Options) {
+		c := newCrew(&r, o)
+		width, height := o.size()
+		if all := c.rest(width) + c.drawing().height*72; all > height*72 {
+			t.Errorf("it is %.0f points high, the page %.0f", all, height*72)
+		}
+	})
 }

@@ -108,12 +108,16 @@ func (c *crew) answer() {
 // the page's width, as in web/print.css.
 var barColumns = [...]float64{6, 17, 24, 8, 11, 19, 15}
 
-func (c *crew) bars() {
-	head := make([]string, 0, len(barColumns))
+func (c *crew) heads() []string {
+	out := make([]string, 0, len(barColumns))
 	for _, id := range []string{"mark", "bars", "where", "cover", "one", "bend", "lap"} {
-		head = append(head, c.sp.Word("sheet.bars."+id))
+		out = append(out, c.sp.Word("sheet.bars."+id))
 	}
-	c.table("sheet-bars", head, c.cells())
+	return out
+}
+
+func (c *crew) bars() {
+	c.table("sheet-bars", c.heads(), c.cells())
 	if len(c.rows) == 0 {
 		c.el("p", "sheet-none", c.sp.Word("page.bars.none"))
 	}

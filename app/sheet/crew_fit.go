@@ -23,16 +23,9 @@ func (c *crew) rest(inch float64) float64 {
 	width := inch * 72
 	high := 5.4 + headLine*float64(len(letters.Wrap(c.title(c.o), headType, true, width-92))) + c.answerHeight(width) + 6 + 5 + 4
 	for _, text := range c.cautions {
-		high += lines(text, width-8)*crewLine + 1.2
+		high += math.Max(1, float64(len(letters.Wrap(text, crewType, true, width-8))))*crewLine + 1.2
 	}
-	high += crewLine + 3.4
-	for _, cells := range c.cells() {
-		most := 1.0
-		for i, text := range cells {
-			most = math.Max(most, lines(text, width*barColumns[i]/100-6.4))
-		}
-		high += most*crewLine + 3.0
-	}
+	high += c.tableHeight(width)
 	wide := width*heldShare - 18
 	held := listHeight(c.held, wide) + listHeight(c.today, wide) + 4 + crewLine*lines(c.governs, wide+8)
 	ticks := 14.0
@@ -51,6 +44,23 @@ func (c *crew) rest(inch float64) float64 {
 		tall = math.Max(tall, float64(len(letters.Wrap(c.blockWords()[2*i+1], crewType, true, width*w/100-9))))
 	}
 	return high + 9 + 5 + math.Max(22, 11.2+crewLine*tall) - 3
+}
+
+// tableHeight is the height of the bar table with its heads.
+func (c *crew) tableHeight(width float64) (high float64) {
+	most := 1.0
+	for i, text := range c.heads() {
+		most = math.Max(most, float64(len(letters.Wrap(text, crewType, true, width*barColumns[i]/100-6.4))))
+	}
+	high = most*crewLine + 3.4
+	for _, cells := range c.cells() {
+		most := 1.0
+		for i, text := range cells {
+			most = math.Max(most, lines(text, width*barColumns[i]/100-6.4))
+		}
+		high += most*crewLine + 3.0
+	}
+	return high
 }
 
 // heldShare is the share of the width that the way it is held takes.
