@@ -233,3 +233,16 @@ func TestThinFootingWithBars(t *testing.T) {
 		}
 	}
 }
+
+// TestShearOfABracket holds the shear that a load toward B gives at the brace:
+// its couple over the span. By hand 24 in × 2 ft, f'c 3000, 6 in of fill of 45
+// pcf, Pd = Pl = 8,000 lb/ft at 12 in: 2.8·8000·1/2 = 11,200 lb/ft, and the
+// fill's 1.6·45·0.5³/6/2 = 0.75; plain φVn = 0.6·4/3·√3000·12·24 = 12,620.
+func TestShearOfABracket(t *testing.T) {
+	w := basement(2*ft, 6*in, 45*pcf)
+	w.Thickness, w.Axial = 24*in, calc.Axial{Dead: 8000 * plf, Live: 8000 * plf, Eccentricity: 12 * in}
+	k := check(t, design(t, w), "plain-shear")
+	if d, c := k.Demand.US(), k.Capacity.US(); d < 11200 || d > 11201 || c < 12615 || c > 12625 {
+		t.Errorf("shear %v of %v, by hand 11,201 of 12,620 lb/ft", d, c)
+	}
+}

@@ -38,6 +38,7 @@ func (w *wall) answerHeld(s *StageResult, supports []statics.Support, extraM []m
 		ms, vs = w.fillingNeeds(s, supports, ms, vs)
 	}
 	w.brackets(&ms)
+	w.bracketShear(s, supports, &vs)
 	held := len(extraM) == 0
 	first := len(w.r.Checks)
 	plainOK := w.checkPlain(ms, vs) && held && !w.Foot.Fixed
@@ -108,4 +109,15 @@ func (w *wall) brackets(ms *[]momentNeed) {
 	}
 	p := w.lf.Dead*float64(w.Axial.Dead) + w.lf.Live*float64(w.Axial.Live)
 	*ms = append(*ms, momentNeed{stage: Finished, face: FaceA, m: units.MomentPerLength(p * e.Inches()), at: w.Brace})
+}
+
+// bracketShear adds the shear at the brace of an axial load that stands toward
+// B, where it is the greater: its couple is held by the two supports.
+func (w *wall) bracketShear(s *StageResult, supports []statics.Support, vs *[]shearNeed) {
+	if w.Axial.Eccentricity <= 0 || w.Axial.Dead+w.Axial.Live <= 0 {
+		return
+	}
+	if v := w.heldReactions(s.Pushes, supports).topU; v > s.Shears[0].Factored {
+		*vs = append(*vs, shearNeed{stage: s.Name, face: FaceA, v: v, at: w.Brace})
+	}
 }
