@@ -48,10 +48,16 @@ func (w *wall) heelOf(st Stage, g ground, c *working.Chain) cantilever {
 
 // toeOf is the toe under ground g: the factored pressure under it, of the
 // worst of the combinations with the resultant that each has, less the toe's
-// own weight with the same factor.
+// own weight with the same factor; of a wall that carries a house also without
+// it, for it is filled before the house stands on it.
 func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 	l := w.Footing.Toe
 	cases := w.factored(g)
+	if g.dead > 0 {
+		before := g
+		before.dead = 0
+		cases = append(cases, w.factored(before)...)
+	}
 	worst, mu := cases[0], units.MomentPerLength(0)
 	for _, f := range cases {
 		if m, _ := f.toe.at(0); m > mu {
@@ -113,7 +119,8 @@ func (t toePart) at(from units.Length) (units.MomentPerLength, units.ForcePerLen
 
 // factoredBody is the free body under one load combination.
 type factoredBody struct {
-	live, onHeel bool // the loads that are on it
+	live, onHeel bool                 // the loads that are on it
+	house        units.ForcePerLength // the dead load on it
 	dead         float64
 	body         stability.Body
 	toe          toePart
@@ -143,7 +150,7 @@ func (w *wall) factored(g ground) []factoredBody {
 			b.Uplift[i].Force *= units.ForcePerLength(w.lf.Earth)
 		}
 		own := units.Stress(dead) * w.footingWeight()
-		out = append(out, factoredBody{g.live > 0, g.onHeel, dead, b, w.toeUnder(stability.Check(b, nil), w.Footing.Toe, own)})
+		out = append(out, factoredBody{g.live > 0, g.onHeel, g.dead, dead, b, w.toeUnder(stability.Check(b, nil), w.Footing.Toe, own)})
 	}
 	add(g, w.lf.DeadHelps)
 	if g.dead > 0 {

@@ -140,7 +140,7 @@ func (u *under) shear(c *working.Chain, at reach) {
 
 // under is the ground of a combination on ground g.
 func (f *factoredBody) under(w *wall, g ground) ground {
-	g.onHeel, g.live = f.onHeel, 0
+	g.onHeel, g.live, g.dead = f.onHeel, 0, f.house
 	if f.live {
 		g.live = w.Axial.Live
 	}

@@ -246,3 +246,19 @@ func TestShearOfABracket(t *testing.T) {
 		t.Errorf("shear %v of %v, by hand 11,201 of 12,620 lb/ft", d, c)
 	}
 }
+
+// TestToeBeforeTheHouse holds that the toe of a free wall carries the fill
+// before the house stands on it. By hand 6 ft by 8 in, 30 pcf, 120 and 150 pcf,
+// footing 60 × 10 in, toe 42 in, without the load: 0.9 D + 1.6 H gives N =
+// 1642.5 lb/ft at x = 2.069 ft, e = 0.431 ft, q = 498.3 to 158.7 psf, 260.6 at
+// the stem, and Mu = 1877.8 lb-ft/ft; the load of 4,000 lb/ft, 4 in toward A,
+// leaves less.
+func TestToeBeforeTheHouse(t *testing.T) {
+	w := stem(6*ft, fluid(30*pcf))
+	w.Soil.Weight = 120 * pcf
+	w.Footing = calc.Footing{Given: true, Width: 60 * in, Thickness: 10 * in, Toe: 42 * in, Bearing: 10000 * psf, Friction: 0.8}
+	w.Axial = calc.Axial{Dead: 4000 * plf, Eccentricity: -4 * in}
+	if m := check(t, design(t, w), "toe-flexure").Demand.US(); m < 1877.7 || m > 1877.9 {
+		t.Errorf("toe %.1f lb-ft/ft, by hand 1877.8", m)
+	}
+}
