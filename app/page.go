@@ -21,7 +21,7 @@ type page struct {
 	speaker words.Speaker
 	redraw  func() // draws the page anew
 	around  func() // draws what is around it anew
-	theme   string // "light", "dark", "" = as the device
+	theme   string // "light", "dark", "glare", "" = as the device
 	show    draw.Show
 	stage   calc.Stage // of the picture, "" = finished
 

@@ -37,8 +37,23 @@ func (p *page) beginEmbedded() bool {
 	if !ask.Keep {
 		p.storage = notAsked
 	}
-	p.theme = ask.Colors.Palette(ask.Theme).Theme
+	p.theme = p.palette().Theme
 	return true
+}
+
+// palette is every color as the page around wants them. Whoever asks the device
+// for more contrast gets it, whatever that page left open.
+func (p *page) palette() embed.Palette {
+	theme := p.embed.ask.Theme
+	if theme == "" && matches("(prefers-contrast: more)") {
+		theme = glare
+	}
+	return p.embed.ask.Colors.Palette(theme)
+}
+
+// matches asks the browser whether a media query holds.
+func matches(query string) bool {
+	return app.Window().Call("matchMedia", query).Get("matches").Bool()
 }
 
 // notAsked is said of the storage where the page around wants nothing kept.
@@ -146,7 +161,7 @@ func (p *page) dress() {
 	for _, v := range p.embed.vars {
 		root.Get("style").Call("removeProperty", v.Name)
 	}
-	p.embed.vars = p.embed.ask.Colors.Palette(p.embed.ask.Theme).Vars
+	p.embed.vars = p.palette().Vars
 	for _, v := range p.embed.vars {
 		root.Get("dataset").Set("colors", "own")
 		root.Get("style").Call("setProperty", v.Name, v.Value)

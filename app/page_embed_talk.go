@@ -54,7 +54,7 @@ func (p *page) say(m embed.Message) {
 // sayRefused says what was wanted and cannot be, faults of the wall included.
 func (p *page) sayRefused() {
 	var what []string
-	for _, r := range slices.Concat(p.embed.ask.Refused, p.embed.ask.Colors.Palette(p.embed.ask.Theme).Refused) {
+	for _, r := range slices.Concat(p.embed.ask.Refused, p.palette().Refused) {
 		what = append(what, r.Say(p.speaker))
 	}
 	p.refuse(append(what, p.faults(p.embed.ask.Problems())...))
@@ -111,7 +111,7 @@ func (p *page) obey(ctx app.Context, r embed.Request) {
 	for i := range p.walls {
 		view.CommitAll(&p.walls[i].wall, p.speaker)
 	}
-	p.speaker, p.theme = ask.Speaker(), ask.Colors.Palette(ask.Theme).Theme
+	p.speaker, p.theme = ask.Speaker(), p.palette().Theme
 	p.dress()
 	if !slices.Equal(was.Fields, ask.Fields) {
 		p.walls = nil

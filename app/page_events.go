@@ -88,15 +88,29 @@ func (p *page) onTheme(ctx app.Context, e app.Event) {
 	p.changed(ctx)
 }
 
+// applyTheme dresses the document. The style of the glare is laid over the
+// others where it was chosen, else where the device asks for more contrast;
+// where the device has colors of its own, they stay.
 func (p *page) applyTheme() {
 	p.applyLanguage()
-	set := app.Window().Get("document").Get("documentElement").Get("dataset")
+	document := app.Window().Get("document")
+	set := document.Get("documentElement").Get("dataset")
 	if p.theme == "" {
 		set.Delete("theme")
-		return
+	} else {
+		set.Set("theme", p.theme)
 	}
-	set.Set("theme", p.theme)
+	media := "screen and (forced-colors: none)"
+	if p.theme != glare {
+		media += " and (prefers-contrast: more)"
+	}
+	if sheet := app.Window().GetElementByID("glare"); sheet.Truthy() {
+		sheet.Set("media", media)
+	}
 }
+
+// glare is the theme for strong sun.
+const glare = "glare"
 
 // changed notes that the walls or the settings are other than before: they are
 // kept soon, and read aloud after a pause.

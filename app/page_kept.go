@@ -94,7 +94,7 @@ func (p *page) renderFoot(v view.View) app.UI {
 
 func (p *page) themes() []view.Choice {
 	var out []view.Choice
-	for _, t := range []string{"", "light", "dark"} {
+	for _, t := range []string{"", "light", "dark", glare} {
 		out = append(out, view.Choice{Value: themeName(t), Label: p.word("page.theme." + themeName(t)), Chosen: t == p.theme})
 	}
 	return out

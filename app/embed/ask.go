@@ -30,7 +30,7 @@ type Ask struct {
 	System  words.System
 	Comma   bool
 	Lang    string
-	Theme   string // "light", "dark", "" = as the device
+	Theme   string // "light", "dark", "glare", "" = as the device
 	Colors  Colors
 	Keep    bool
 	KeepAs  string
@@ -151,7 +151,7 @@ func readTheme(a *Ask, t string) bool {
 		a.Theme = ""
 		return true
 	}
-	return oneOf(t, &a.Theme, "light", "dark")
+	return oneOf(t, &a.Theme, "light", "dark", "glare")
 }
 
 // oneOf puts a text where it belongs, if it is one of those that may stand

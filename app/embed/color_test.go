@@ -40,7 +40,7 @@ func TestPaletteCanBeRead(t *testing.T) {
 	refused := 0
 	for range 20000 {
 		c := Colors{randomColor(r), randomColor(r), randomColor(r), randomColor(r)}
-		theme := []string{"", "light", "dark"}[r.IntN(3)]
+		theme := []string{"", "light", "dark", glare}[r.IntN(4)]
 		p := c.Palette(theme)
 		if c == (Colors{}) {
 			if len(p.Vars) > 0 {
@@ -48,21 +48,25 @@ func TestPaletteCanBeRead(t *testing.T) {
 			}
 			continue
 		}
+		wanted := textContrast
+		if theme == glare {
+			wanted = glareContrast
+		}
 		got := map[string]Color{}
 		for _, v := range p.Vars {
 			got[v.Name] = hex(v.Value)
 		}
 		for _, text := range []string{"ink", "muted", "soft", "push", "steel", "water", "fail", "hold", "open"} {
-			if k := Contrast(got["--"+text], got["--paper"]); k < textContrast {
+			if k := Contrast(got["--"+text], got["--paper"]); k < wanted {
 				t.Fatalf("%+v: %s has a contrast of %.2f", c, text, k)
 			}
 		}
 		for _, under := range []string{"raised", "field", "caution", "earth"} {
-			if k := Contrast(got["--ink"], got["--"+under]); k < textContrast {
+			if k := Contrast(got["--ink"], got["--"+under]); k < wanted {
 				t.Fatalf("%+v: ink on %s has a contrast of %.2f", c, under, k)
 			}
 		}
-		if k := Contrast(got["--muted"], got["--field"]); k < textContrast {
+		if k := Contrast(got["--muted"], got["--field"]); k < wanted {
 			t.Fatalf("%+v: muted text on a field has a contrast of %.2f", c, k)
 		}
 		for _, line := range []string{"line", "ground", "grain"} {
@@ -71,7 +75,7 @@ func TestPaletteCanBeRead(t *testing.T) {
 			}
 		}
 		refused += len(p.Refused)
-		checkRefused(t, c, p, got)
+		checkRefused(t, c, p, got, wanted)
 	}
 	if refused < 1000 {
 		t.Errorf("only %d refusals in 20000", refused)
@@ -80,7 +84,7 @@ func TestPaletteCanBeRead(t *testing.T) {
 
 // checkRefused holds a palette against what was wanted: each color is there
 // or refused.
-func checkRefused(t *testing.T, c Colors, p Palette, got map[string]Color) {
+func checkRefused(t *testing.T, c Colors, p Palette, got map[string]Color, wanted float64) {
 	t.Helper()
 	no := map[string]bool{}
 	for _, r := range p.Refused {
@@ -91,9 +95,18 @@ func checkRefused(t *testing.T, c Colors, p Palette, got map[string]Color) {
 			t.Fatalf("%+v: %s is taken %v and refused %v", c, key, taken, no["color-"+key])
 		}
 	}
-	if g := c.Push; g.Is && no["color-push"] && Contrast(g.Color, got["--paper"]) >= textContrast {
+	if g := c.Push; g.Is && no["color-push"] && Contrast(g.Color, got["--paper"]) >= wanted {
 		t.Fatalf("%+v: push was refused without need", c)
 	}
+}
+
+func readGlare(t *testing.T) string {
+	t.Helper()
+	style, err := os.ReadFile("../../web/glare.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(style)
 }
 
 // The page's own colors here are those of its style.
@@ -110,7 +123,10 @@ func TestBasesAreThePages(t *testing.T) {
 		style := string(app)
 		block := style[strings.Index(style, ":root {"):strings.Index(style, "@media")]
 		drawn, _, _ := strings.Cut(string(picture), "@media")
-		if theme == "dark" {
+		switch theme {
+		case glare:
+			block, drawn, _ = strings.Cut(readGlare(t), ".picture {")
+		case "dark":
 			_, block, _ = strings.Cut(style, `:root[data-theme="dark"] {`)
 			block, _, _ = strings.Cut(block, "}")
 			_, drawn, _ = strings.Cut(string(picture), `:root[data-theme="dark"] .picture {`)

@@ -11,7 +11,7 @@
 //	units        us | metric
 //	decimal      point | comma
 //	lang         a language, as "es" or "es-US"
-//	theme        light | dark | device
+//	theme        light | dark | glare | device
 //	color-paper  the ground, as #rgb or #rrggbb; color-ink what is written on
 //	             it, color-push what pushes, color-steel the bars
 //	keep         changes are kept on the device, under this name

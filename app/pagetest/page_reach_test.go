@@ -60,57 +60,6 @@ func TestTargetsAndWidth(t *testing.T) {
 	}
 }
 
-// Axe finds nothing, in light and dark, on a phone and a desk, in any
-// condition, with everything open.
-func TestAccessible(t *testing.T) {
-	h := newHost(t, distDir, "/")
-	for name, s := range map[string]screen{"phone": phone, "desk": desk} {
-		for _, scheme := range []string{"light", "dark", "light in Spanish"} {
-			t.Run(name+" "+scheme, func(t *testing.T) {
-				p := openTab(t, s)
-				p.media("prefers-color-scheme", strings.Fields(scheme)[0])
-				p.open(h.url(""))
-				p.speakAsNamed(scheme)
-				for _, condition := range fourConditions {
-					p.choose(condition)
-					p.axe()
-				}
-				p.openAll()
-				p.typeInto(`[data-path="height"]`, "25 ft")
-				p.quiet()
-				p.axe()
-			})
-		}
-	}
-}
-
-// The contrast of text is at least 7 to 1, measured on what is drawn.
-func TestContrast(t *testing.T) {
-	h := newHost(t, distDir, "/")
-	for _, scheme := range []string{"light", "dark"} {
-		p := openTab(t, phone)
-		p.media("prefers-color-scheme", scheme)
-		p.open(h.url(""))
-		p.openAll()
-		p.typeInto(`[data-path="height"]`, "25 ft")
-		p.quiet()
-		weak := eval[[]string](p, `(() => {
-			const light = (c) => { const v = c.match(/[\d.]+/g).slice(0, 3).map((x) => { x /= 255; return x <= .03928 ? x / 12.92 : ((x + .055) / 1.055) ** 2.4; }); return .2126 * v[0] + .7152 * v[1] + .0722 * v[2]; };
-			const ground = (e) => { for (; e; e = e.parentElement) { const c = getComputedStyle(e).backgroundColor; if (!/, 0\)$|transparent/.test(c)) return c; } return "rgb(255, 255, 255)"; };
-			const found = new Set();
-			for (const e of document.querySelectorAll("#page *")) {
-				if (e.closest("svg, .unseen") || !e.checkVisibility() || ![...e.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim())) continue;
-				const a = light(getComputedStyle(e).color), b = light(ground(e)), ratio = (Math.max(a, b) + .05) / (Math.min(a, b) + .05);
-				if (ratio < 7) found.add(e.className + " " + ratio.toFixed(2) + " " + e.textContent.slice(0, 30));
-			}
-			return [...found];
-		})()`)
-		if len(weak) > 0 {
-			t.Errorf("%s: %s", scheme, strings.Join(weak, "; "))
-		}
-	}
-}
-
 // The picture stays in view while the steppers below it are used.
 func TestPictureStaysInView(t *testing.T) {
 	h := newHost(t, distDir, "/")
