@@ -36,23 +36,24 @@ func (p *tab) unfold(ids ...string) {
 	p.quiet()
 }
 
-// The page in each of the four ways to be held, to be looked at.
+// The page in each of the four ways to be held, in every look, and a lesson, to
+// be looked at.
 func TestShots(t *testing.T) {
 	h := newHost(t, distDir, "/")
-	for name, s := range map[string]screen{"phone": phone, "desk": desk} {
-		for _, scheme := range []string{"light", "dark"} {
-			p := openTab(t, s)
-			p.media("prefers-color-scheme", scheme)
-			p.open(h.url(""))
+	for name, s := range map[string]screen{"phone": phone, "turned": turned, "desk": desk} {
+		for _, l := range looks[:3] {
+			p := openIn(t, s, h.url(""), l)
 			for _, condition := range fourConditions {
 				eval[bool](p, fmt.Sprintf(`(() => { document.querySelector('input[name=condition][value=%q]').click(); return true; })()`, condition))
 				p.quiet()
 				eval[bool](p, `(scrollTo(0, 0), true)`)
-				p.shot(fmt.Sprintf("%s-%s-%s", name, scheme, strings.ReplaceAll(condition, " ", "-")))
+				p.shot(fmt.Sprintf("%s-%s-%s", name, l.name, strings.ReplaceAll(condition, " ", "-")))
 			}
 			eval[bool](p, `(document.querySelector(".check > button").click(), true)`)
 			p.unfold("more", "push", "hold", "today", "carry", "compared", "idle")
-			p.whole(name + "-" + scheme + "-open")
+			p.whole(name + "-" + l.name + "-open")
+			p.goTo("why/height/10ft")
+			p.shot(name + "-" + l.name + "-lesson")
 		}
 	}
 }

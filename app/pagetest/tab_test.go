@@ -31,8 +31,9 @@ type screen struct {
 }
 
 var (
-	phone = screen{390, 844, 3, true}
-	desk  = screen{1280, 800, 1, false}
+	phone  = screen{390, 844, 3, true}
+	desk   = screen{1280, 800, 1, false}
+	turned = screen{844, 390, 2, true}
 )
 
 // tab is one page in a profile of its own. When the test ends it fails if the

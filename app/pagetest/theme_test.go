@@ -44,7 +44,7 @@ func (p *tab) theme(name string) {
 	p.quiet()
 }
 
-// screens of the page of a wall, and lessons, as what stands behind the #.
+// lessonPlaces stand for every kind of screen of the lessons.
 var lessonPlaces = []string{"why", "why/height", "why/check"}
 
 // Axe finds nothing, in any look, on a phone and a desk, in any condition, with
@@ -63,19 +63,11 @@ func TestAccessible(t *testing.T) {
 				p.typeInto(heightField, "25 ft")
 				p.quiet()
 				p.axe()
-				p.goLesson("why/height")
+				p.goTo("why/height")
 				p.axe()
 			})
 		}
 	}
-}
-
-// goLesson goes to another place of the page by its address.
-func (p *tab) goLesson(at string) {
-	p.t.Helper()
-	eval[bool](p, fmt.Sprintf(`(location.hash = %q, true)`, at))
-	p.until(`!!document.querySelector(".why:not([hidden])")`)
-	p.quiet()
 }
 
 // probe measures, on what is drawn, the contrast of every text, and of the
@@ -147,7 +139,7 @@ func TestContrast(t *testing.T) {
 		p.quiet()
 		p.strength("everything open", l)
 		for _, at := range lessonPlaces {
-			p.goLesson(at)
+			p.goTo(at)
 			p.strength(at, l)
 		}
 	}
@@ -161,9 +153,10 @@ func TestThemeIsKept(t *testing.T) {
 	p.open(h.url(""))
 	paper := func() string { return eval[string](p, `getComputedStyle(document.body).backgroundColor`) }
 	own := paper()
-	for name, want := range map[string]string{"glare": "rgb(255, 255, 255)", "dark": "rgb(20, 19, 15)", "light": own, "device": own} {
+	for _, test := range []struct{ name, want string }{{"glare", "rgb(255, 255, 255)"}, {"dark", "rgb(20, 19, 15)"}, {"light", own}, {"device", own}} {
+		name, want := test.name, test.want
 		p.theme(name)
-		p.goLesson("why/height")
+		p.goTo("why/height")
 		if got := paper(); got != want {
 			t.Errorf("%s: the lesson stands on %s, not %s", name, got, want)
 		}
