@@ -4,6 +4,7 @@ import (
 	"math"
 	"sort"
 	"strings"
+	"unicode"
 
 	"standingbeam/app/draw"
 	"standingbeam/app/formula"
@@ -170,7 +171,7 @@ func (c *calculation) steps(lines []formula.Line) {
 func given(terms []formula.Given) (out []string) {
 	for _, t := range terms {
 		if t.From < 0 {
-			out = append(out, t.Symbol+" = "+amount(t))
+			out = append(out, formula.SymbolText(t.Symbol)+" = "+amount(t))
 		}
 	}
 	return out
@@ -198,7 +199,7 @@ func (c *calculation) formula(f string) {
 	f = c.sp.Below(f)
 	for {
 		before, after, power := strings.Cut(f, "^")
-		c.text(before)
+		c.symbols(before)
 		if !power {
 			return
 		}
@@ -212,6 +213,33 @@ func (c *calculation) formula(f string) {
 		c.el("sup", "", after[:n])
 		f = after[n:]
 	}
+}
+
+// symbols writes a piece of a formula, what stands below a letter lowered.
+func (c *calculation) symbols(f string) {
+	for f != "" {
+		start := strings.IndexFunc(f, unicode.IsLetter)
+		if start < 0 {
+			break
+		}
+		c.text(f[:start])
+		f = f[start:]
+		end := strings.IndexFunc(f, func(r rune) bool {
+			return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' && r != ','
+		})
+		if end < 0 {
+			end = len(f)
+		}
+		name := f[:end]
+		f = f[end:]
+		letter, below := formula.Letters(name)
+		if strings.HasPrefix(f, "(") { // min, max, sin
+			letter, below = name, ""
+		}
+		c.text(letter)
+		c.el("sub", "", below)
+	}
+	c.text(f)
 }
 
 // conclusion says how the check ends and by which rule.

@@ -15,7 +15,7 @@ import (
 // elements and attributes that the papers may hold. Styles, scripts, links and
 // handlers are not among them.
 var (
-	elements = " section header div h1 h2 h3 p ul ol li table thead tbody tr th td span b sup svg title desc g path circle rect text tspan "
+	elements = " section header div h1 h2 h3 p ul ol li table thead tbody tr th td span b sup sub svg title desc g path circle rect text tspan "
 	attrs    = " class xmlns role width height viewBox font-family font-size font-weight text-anchor transform x y dy cx cy r d fill stroke stroke-width stroke-linejoin stroke-linecap stroke-dasharray data-view data-layer "
 )
 
