@@ -37,10 +37,12 @@ func (w *wall) projection(p cantilever, a *across) {
 	}
 	sec := w.acrossSection(p, a.bar)
 	sec.As = a.bar.PerLength(a.spacing)
-	w.recordAcross(p.steps, p, *a, sec)
-	w.ask(p.id+"-flexure", p.stage, units.Of(p.moment, units.LineMoment), units.Of(sec.Flexure(p.steps).Design, units.LineMoment), "22.3", steps(p.steps), of(p.role))
+	bent := sec
+	bent.As = units.AreaPerLength(w.anchored(p, *a, w.Material.Fc) * float64(sec.As))
+	w.recordAcross(p.steps, p, *a, sec, true)
+	w.ask(p.id+"-flexure", p.stage, units.Of(p.moment, units.LineMoment), units.Of(bent.Flexure(p.steps).Design, units.LineMoment), "22.3", steps(p.steps), of(p.role))
 	c := p.shearSteps(p.shearFrom(sec))
-	w.recordAcross(c, p, *a, sec)
+	w.recordAcross(c, p, *a, sec, false)
 	w.ask(p.id+"-shear", p.stage, units.Of(p.shear(p.shearFrom(sec)), units.LineForce), units.Of(sec.Shear(0, false, c), units.LineForce), "22.5.5.1", steps(c), of(p.role))
 	if p.role == ToeBar {
 		w.ask(p.id+"-depth", p.stage, units.Of(leastFootingDepth, units.Size), units.Of(sec.D, units.Size), "13.3.1.2", of(p.role))
@@ -88,7 +90,9 @@ func (w *wall) carries(p cantilever, a across, fc units.Stress) bool {
 	}
 	sec := w.acrossSection(p, a.bar)
 	sec.As, sec.Fc = a.bar.PerLength(a.spacing), fc
-	return !over(p.moment, sec.Flexure(nil).Design) && !over(p.shear(p.shearFrom(sec)), sec.Shear(0, false, nil))
+	bent := sec
+	bent.As = units.AreaPerLength(w.anchored(p, a, fc) * float64(sec.As))
+	return !over(p.moment, bent.Flexure(nil).Design) && !over(p.shear(p.shearFrom(sec)), sec.Shear(0, false, nil))
 }
 
 // chooseAcross picks the bars across the footing: least steel, then fewer.
@@ -129,6 +133,16 @@ func (w *wall) acrossSpacing(p cantilever, bar rebar.Bar) units.Length {
 		return 0
 	}
 	min := concrete.SlabMinimum(w.Footing.Thickness)
-	as = max(as, vs, min.Area(w.Footing.Thickness))
-	return buildable(minLength(min.MaxSpacing, units.Length(float64(bar.Area)/float64(as)*(1+1e-9))))
+	widest := func(share float64) units.Length {
+		if share <= 0 {
+			return 0
+		}
+		need := max(units.AreaPerLength(float64(as)/share), vs, min.Area(w.Footing.Thickness))
+		return buildable(minLength(min.MaxSpacing, units.Length(float64(bar.Area)/float64(need)*(1+1e-9))))
+	}
+	s := widest(w.anchored(p, across{bar, min.MaxSpacing}, w.Material.Fc))
+	if s < 6*bar.Diameter { // hooks so close hold less
+		s = widest(w.anchored(p, across{bar, s}, w.Material.Fc))
+	}
+	return s
 }

@@ -75,12 +75,17 @@ func (w *wall) recordDowels(c *working.Chain, f Face) {
 	w.recordDepth(c, w.dowel.barSet, f)
 }
 
-// recordAcross writes the bars across a projection of the footing.
-func (w *wall) recordAcross(c *working.Chain, p cantilever, a across, sec concrete.Section) {
+// recordAcross writes the bars across a projection of the footing, for bending
+// as far as they are anchored.
+func (w *wall) recordAcross(c *working.Chain, p cantilever, a across, sec concrete.Section, bending bool) {
 	if w.quiet {
 		return
 	}
-	w.recordSteel(c, "As", a.bar, a.spacing)
+	if bending {
+		w.recordAnchored(c, p, a)
+	} else {
+		w.recordSteel(c, "As", a.bar, a.spacing)
+	}
 	c.Add("d", "tf − cc − db/2", units.Of(sec.D, units.Size), "geometry", term("tf", w.Footing.Thickness, units.Size),
 		term("cc", p.cover, units.Size), term("db", a.bar.Diameter, units.Size))
 }

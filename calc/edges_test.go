@@ -262,3 +262,33 @@ func TestToeBeforeTheHouse(t *testing.T) {
 		t.Errorf("toe %.1f lb-ft/ft, by hand 1877.8", m)
 	}
 }
+
+// TestHeelWithoutAToe holds the anchorage of a heel's bars where the footing has
+// no toe: under a stem of 8 in a hook has 8 − 3 = 5 in. By hand No. 7 in f'c
+// 3000: ψc = 0.8, ldh = 60,000·0.8/(55·√3000)·0.875^1.5 = 13.04 in, so the bars
+// reach 0.383 fy; No. 4 needs 5.63, at least 6 in, and reaches 0.833 fy: at 5
+// in in 12 in, d = 12 − 1.5 − 0.25 = 10.25, As = 0.833·0.48 = 0.40; a = 0.7843;
+// φMn = 0.9·0.40·60·(10.25 − 0.392)/12 = 17.74 kip-ft/ft.
+func TestHeelWithoutAToe(t *testing.T) {
+	w := stem(8*ft, fluid(45*pcf))
+	w.Soil.Weight = 120 * pcf
+	w.Footing = calc.Footing{Given: true, Width: 60 * in, Thickness: 12 * in, Bearing: 4000 * psf, Friction: 0.6}
+	w.Sizes = []int{4}
+	r := design(t, w)
+	k := check(t, r, "heel-flexure")
+	spacing := 0.0
+	for _, b := range r.Bars {
+		if b.Role == calc.HeelBar {
+			spacing = b.Spacing.Inches()
+		}
+	}
+	as := 5.0 / 6 * 0.20 * 12 / spacing
+	byHand := 0.9 * as * 60000 * (10.25 - as*60/(0.85*3*12)/2) / 12
+	if d := k.Capacity.US() - byHand; spacing == 0 || d > 1 || d < -1 {
+		t.Errorf("No. 4 at %v in: φMn %v, by hand %v lb-ft/ft", spacing, k.Capacity.US(), byHand)
+	}
+	w.Sizes = []int{7}
+	if k := check(t, design(t, w), "heel-flexure"); k.Capacity.US() > 0.40*0.9*0.6*12/4*60000*10/12 {
+		t.Errorf("No. 7 count with %v lb-ft/ft", k.Capacity.US())
+	}
+}
