@@ -111,6 +111,7 @@ func (p *page) obey(ctx app.Context, r embed.Request) {
 	for i := range p.walls {
 		view.CommitAll(&p.walls[i].wall, p.speaker)
 	}
+	p.rename(ask.Lang)
 	p.speaker, p.theme = ask.Speaker(), p.palette().Theme
 	p.dress()
 	if !slices.Equal(was.Fields, ask.Fields) {
@@ -118,5 +119,6 @@ func (p *page) obey(ctx app.Context, r embed.Request) {
 		p.add(ctx, ask.Wall())
 	}
 	p.changed(ctx)
+	p.turned()
 	p.sayRefused()
 }

@@ -181,3 +181,25 @@ func TestLessonsAreSpanish(t *testing.T) {
 		}
 	}
 }
+
+// What the starting script says before the program has come it says in every
+// language.
+func TestStartSpeaksEveryLanguage(t *testing.T) {
+	script, err := os.ReadFile("../web/start.js")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, table, _ := strings.Cut(string(script), "const words = {")
+	table, _, _ = strings.Cut(table, "\n};")
+	said := map[string]string{}
+	for _, part := range regexp.MustCompile(`(?s)\n  (\w+): \{(.*?)\n  \}`).FindAllStringSubmatch(table, -1) {
+		for _, line := range regexp.MustCompile(`(\w+): "[^"]+"`).FindAllStringSubmatch(part[2], -1) {
+			said[part[1]] += line[1] + " "
+		}
+	}
+	for _, code := range words.Languages() {
+		if said[code] == "" || said[code] != said["en"] {
+			t.Errorf("%s: it says %q, in English %q", code, said[code], said["en"])
+		}
+	}
+}

@@ -214,13 +214,14 @@ func TestDXFReader(t *testing.T) {
 		t.Fatalf("%s is missing: make dxf", dxfReader)
 	}
 	dir := t.TempDir()
-	for c := calc.BracedTop; c <= calc.SoilBothSides; c++ {
-		r, err := calc.Design(sheetWall(c))
+	for i := range 8 {
+		r, err := calc.Design(sheetWall(calc.Condition(i % 4)))
 		if err != nil {
 			t.Fatal(err)
 		}
+		s := words.Speaker{Lang: words.Languages()[i/4]}
 		file := filepath.Join(dir, "wall.dxf")
-		if err := os.WriteFile(file, []byte(sheet.DXF(r, sheet.Options{Job: "Mühle"})), 0o644); err != nil {
+		if err := os.WriteFile(file, []byte(sheet.DXF(r, sheet.Options{Speaker: s, Job: "Mühle"})), 0o644); err != nil {
 			t.Fatal(err)
 		}
 		out := tool(t, "node", "-e", `
@@ -254,8 +255,12 @@ func TestDXFReader(t *testing.T) {
 		if got.Bends == 0 {
 			t.Error("no bar is bent")
 		}
+		title := s.For(r.Input.Condition).Sentence("sheet.view.elevation", "")
+		if said := strings.ReplaceAll(got.Texts, `\U+00F3`, "ó"); !strings.Contains(said, title) {
+			t.Errorf("it does not say %q", title)
+		}
 		for _, b := range r.Bars {
-			if want := (words.Speaker{}).Bars(b); !strings.Contains(got.Texts, want) {
+			if want := s.Bars(b); !strings.Contains(got.Texts, want) {
 				t.Errorf("it does not say %q", want)
 			}
 		}

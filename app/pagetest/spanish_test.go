@@ -52,7 +52,7 @@ func TestLanguage(t *testing.T) {
 	p := openTab(t, phone)
 	p.browserSpeaks("es-MX")
 	p.open(h.url(""))
-	for selector, want := range map[string]string{"#today .answer-title": "RELLENE SOLO HASTA 2 ft 5 in", "#today h2": "Hoy: limitado", "#walls": "Muro este del sótano"} {
+	for selector, want := range map[string]string{"#today .answer-title": "RELLENE SOLO HASTA 2 ft 5 in", "#today h2": "Hoy: limitado", "#walls": "Muro de sótano"} {
 		if got := strings.ReplaceAll(p.text(selector), "\u00a0", " "); got != want {
 			t.Errorf("%s says %q, want %q", selector, got, want)
 		}
@@ -68,7 +68,7 @@ func TestLanguage(t *testing.T) {
 	if got := eval[string](p, `[...document.querySelector("#language").options].map((o) => o.text + " " + o.lang).join(", ")`); got != "English en, Español es" {
 		t.Errorf("there is to choose: %s", got)
 	}
-	if !bytes.Equal(bytes.Replace(spanish, []byte("Muro este del sótano"), []byte("East cellar wall"), 1), p.file()) {
+	if !bytes.Equal(bytes.Replace(spanish, []byte("Muro de sótano"), []byte("East cellar wall"), 1), p.file()) {
 		t.Error("the language changed the wall")
 	}
 	p.saved()
@@ -85,6 +85,12 @@ func TestLanguage(t *testing.T) {
 	p.until(`document.getElementById("why").hidden`)
 	if got := p.text("#today h2"); got != "Hoy: limitado" {
 		t.Errorf("behind the lessons the page says %q", got)
+	}
+	inside := openTab(t, phone)
+	inside.open(h.url("#embed&lang=es-US&lesson=height"))
+	inside.until(`document.getElementById("why-title").textContent === "Un poco más alto, mucha más flexión"`)
+	if got := eval[string](inside, `document.documentElement.lang`); got != "es" {
+		t.Errorf("in another page the document is said to be in %q", got)
 	}
 }
 
