@@ -138,6 +138,7 @@ function showWaits() {
   const again = waits.querySelector("a");
   if (waits.hidden || !again.textContent) {
     waits.setAttribute("role", "alert");
+    waits.lang = language;
     waits.querySelector("p").textContent = say.unloaded;
     again.textContent = say.again;
     again.href = location.href;

@@ -133,8 +133,8 @@ func TestLoadingInSpanish(t *testing.T) {
 	p.expect("404")
 	p.expect("starting failed")
 	p.visit(h.url(""))
-	p.until(`document.getElementById("app-wasm-loader-label").textContent !== ""`)
-	if got := p.text("#app-wasm-loader-label"); got != "La calculadora no se pudo cargar. Cargue la página otra vez cuando haya señal." {
+	p.until(`(document.querySelector("#app-waits p")?.textContent ?? "") !== ""`)
+	if got := p.text("#app-waits p"); !strings.HasPrefix(got, "La calculadora no ha llegado entera.") {
 		t.Errorf("it says %q", got)
 	}
 	if got := p.text("#app-stopped-reload"); got != "Cargar la página otra vez" {
