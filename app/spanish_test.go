@@ -11,6 +11,7 @@ import (
 	"unicode/utf8"
 
 	"standingbeam/app/entry"
+	"standingbeam/app/formula"
 	"standingbeam/app/lesson"
 	"standingbeam/app/report"
 	"standingbeam/app/sheet"
@@ -42,8 +43,8 @@ func vocabulary(t *testing.T) map[string]bool {
 	for line := range strings.Lines(string(text)) {
 		if id, words, ok := strings.Cut(line, " = "); ok {
 			if symbol, ok := strings.CutPrefix(id, "symbol."); ok && !strings.HasPrefix(symbol, "part.") {
-				_, letter := utf8.DecodeRuneInString(symbol)
-				words += " " + symbol + " " + symbol[letter:] + " " + strings.ReplaceAll(symbol, "l", "ℓ")
+				letter, below := formula.Letters(symbol)
+				words += " " + symbol + " " + letter + " " + below + " " + strings.ReplaceAll(symbol, "l", "ℓ")
 			}
 			for _, w := range letters.FindAllString(words, -1) {
 				known[strings.ToLower(w)] = true
