@@ -292,3 +292,31 @@ func TestHeelWithoutAToe(t *testing.T) {
 		t.Errorf("No. 7 count with %v lb-ft/ft", k.Capacity.US())
 	}
 }
+
+// TestYoungerNeverGivesMoreLeave holds that weaker concrete today never permits
+// more: below the least strength, 2,500 psi, what fails in 2,500 psi still
+// counts, and 2,500 psi typed in another unit is not below it.
+func TestYoungerNeverGivesMoreLeave(t *testing.T) {
+	r := seeded(29)
+	rank := map[calc.Permission]int{calc.DoNotFill: 0, calc.FillOnlyTo: 1, calc.MayFill: 2}
+	for range 500 {
+		w := r.wall()
+		if calcErr(w) {
+			continue
+		}
+		w.Today.Given, w.Today.Concrete = true, 2500*units.PSI
+		at := design(t, w).Today
+		w.Today.Concrete *= 1 - 1e-12
+		near := design(t, w).Today
+		w.Today.Concrete = 2499 * units.PSI
+		below := design(t, w).Today
+		if near.Permission != at.Permission || rank[below.Permission] > rank[at.Permission] || below.Level > at.Level {
+			t.Errorf("2,500 psi %v to %v, beside it %v, 2,499 psi %v to %v\n%+v", at.Permission, at.Level, near.Permission, below.Permission, below.Level, w)
+		}
+	}
+}
+
+func calcErr(w calc.Input) bool {
+	_, err := calc.Design(w)
+	return err != nil
+}

@@ -147,8 +147,13 @@ func (w *wall) fillTie() {
 // practice; ACI 318-19 19.2.2.1 allows 135 to 160 pcf for normalweight Ec).
 const concreteWeight = 150 * units.PCF
 
-// heel is the footing's projection beyond face A.
-func (w *wall) heel() units.Length { return max(0, w.Footing.Width-w.Footing.Toe-w.Thickness) }
+// heel is the footing's projection beyond face A; what rounding leaves is none.
+func (w *wall) heel() units.Length {
+	if l := w.Footing.Width - w.Footing.Toe - w.Thickness; l > 1e-6 {
+		return l
+	}
+	return 0
+}
 
 // fluid returns the equivalent fluid pressure of the moist soil, its
 // coefficient K to the vertical stress, and by what it was found.
