@@ -38,6 +38,7 @@ type page struct {
 	frame    app.Func // settles before the next frame is painted
 	settling bool     // it is asked for
 
+	self        app.Context // of the page, which outlasts the buttons of a message
 	told        told
 	tellings    int
 	announced   string // read aloud
@@ -49,6 +50,7 @@ type page struct {
 	storage     string      // id of what is said of the storage
 	early       bool        // something was typed before the program had come
 	installable bool
+	apple       bool // to be installed by the menu of an Apple browser
 	fault       string
 	embed       *embedded // nil: the page stands for itself
 

@@ -45,8 +45,10 @@ func download(name string, data []byte) {
 // onImport opens the device's list of files.
 func (p *page) onImport(ctx app.Context, e app.Event) {
 	defer p.caught()
-	app.Window().GetElementByID("import-file").Call("click")
+	p.askFile(ctx)
 }
+
+func (p *page) askFile(app.Context) { app.Window().GetElementByID("import-file").Call("click") }
 
 func (p *page) onFile(ctx app.Context, e app.Event) {
 	defer p.caught()

@@ -24,8 +24,6 @@ func (p *page) renderKept() app.UI {
 			app.Button().ID("wall-new").Type("button").Class("plain").OnClick(p.onNew).Text(p.word("page.kept.new")),
 			app.Button().ID("export").Type("button").Class("plain").OnClick(p.onExport).Text(p.word("page.kept.export")),
 			app.Button().ID("import").Type("button").Class("plain").OnClick(p.onImport).Text(p.word("page.kept.import")),
-			app.Input().ID("import-file").Type("file").Class("unseen").Accept(".json,application/json").
-				TabIndex(-1).Aria("label", p.word("page.kept.import")).OnChange(p.onFile),
 		),
 		app.P().ID("storage").Class("part-text").Text(p.storageText()),
 	)
@@ -72,10 +70,6 @@ func (p *page) renderFoot(v view.View) app.UI {
 	for _, s := range v.Safety {
 		safety = append(safety, app.Div().Class("warning").Body(app.P().Text(s)))
 	}
-	install := app.Button().ID("install").Type("button").Class("plain").OnClick(p.onInstall).Text(p.word("page.install"))
-	if !p.installable {
-		install.Attr("hidden", "true")
-	}
 	return app.Footer().Class("foot").Body(
 		app.H2().Text(p.word("page.safety")),
 		app.Div().Class("safety").Body(safety...),
@@ -84,11 +78,11 @@ func (p *page) renderFoot(v view.View) app.UI {
 			for _, s := range v.About {
 				said = append(said, app.P().Text(s))
 			}
-			return said
+			return append(said, p.renderPrivacy()...)
 		}},
 		p.renderPick("decimal", p.word("page.decimal"), p.decimals(), p.onDecimal),
 		p.renderPick("theme", p.word("page.theme"), p.themes(), p.onTheme),
-		install,
+		p.renderInstall(),
 	)
 }
 

@@ -125,7 +125,7 @@ func (p *page) onTold(ctx app.Context, e app.Event) {
 	i, err := strconv.Atoi(data(ctx, "act"))
 	p.told = told{}
 	if err == nil && i < len(acts) {
-		acts[i].do(ctx)
+		acts[i].do(p.self) // what is dispatched from a button that has gone never runs
 	}
 }
 

@@ -28,6 +28,7 @@ func (p *page) OnInit() {
 // OnMount makes the page known as ready and listens for the page being left.
 func (p *page) OnMount(ctx app.Context) {
 	defer p.caught()
+	p.self = ctx
 	p.frame = app.FuncOf(p.onFrame)
 	p.redraw = func() { ctx.Dispatch(func(app.Context) {}) }
 	p.applyTheme()
@@ -35,6 +36,7 @@ func (p *page) OnMount(ctx app.Context) {
 	p.tellStorage(ctx)
 	p.listen(ctx)
 	p.installable = ctx.IsAppInstallable()
+	p.apple = p.embed == nil && !app.Window().Call("goappIsAppInstalled").Truthy() && app.Window().Call("goappIsAppleBrowser").Truthy()
 	p.mountEmbedded(ctx)
 	document := app.Window().Get("document")
 	leave := app.FuncOf(func(app.Value, []app.Value) any {

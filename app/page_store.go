@@ -85,6 +85,8 @@ func storageWord(err error) string {
 	switch {
 	case err == nil, errors.Is(err, keep.ErrNotFound):
 		return "page.storage.kept"
+	case errors.Is(err, keep.ErrCleared):
+		return "page.storage.cleared"
 	case errors.Is(err, keep.ErrFull):
 		return "page.storage.full"
 	case errors.Is(err, keep.ErrChanged):
@@ -99,6 +101,12 @@ func storageWord(err error) string {
 // file instead.
 func (p *page) tellStorage(ctx app.Context) {
 	if p.storage == "" || p.storage == "page.storage.kept" || p.storage == notAsked {
+		return
+	}
+	if p.storage == "page.storage.cleared" {
+		text := p.word(p.storage)
+		p.storage = "page.storage.kept" // what comes now
+		p.tell(ctx, told{text: text, acts: []act{{p.word("page.kept.import"), p.askFile}}})
 		return
 	}
 	p.tell(ctx, told{text: p.word(p.storage), acts: []act{{p.word("page.kept.export"), func(app.Context) { p.export() }}}})
@@ -122,6 +130,9 @@ func (p *page) flush() {
 // reported shows what came of a save: nothing while it goes well.
 func (p *page) reported(ctx app.Context, r keep.Report) {
 	word := storageWord(r.Err)
+	if r.Err == nil && p.embed == nil {
+		app.Window().Call("keepStorage")
+	}
 	if word == p.storage {
 		return
 	}

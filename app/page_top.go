@@ -29,6 +29,8 @@ func (p *page) renderTop(v view.View) app.UI {
 			languagePick("language", p.speaker, p.onLanguage),
 		),
 		p.renderKept(),
+		app.Input().ID("import-file").Type("file").Class("unseen").Accept(".json,application/json").
+			TabIndex(-1).Aria("label", p.word("page.kept.import")).OnChange(p.onFile),
 		p.renderFaultNote(),
 	)
 }

@@ -73,7 +73,7 @@ function goappGetenv(name) { return programEnv[name]; }
 function goappTryUpdate() { lookForUpdate(); }
 function goappIsAppInstallable() { return installPrompt !== null; }
 function goappIsAppInstalled() { return matchMedia("(display-mode: standalone)").matches || navigator.standalone === true; }
-function goappIsAppleBrowser() { return /iP(hone|ad|od)/.test(navigator.userAgent); }
+function goappIsAppleBrowser() { return /iP(hone|ad|od)/.test(navigator.userAgent) || /Macintosh/.test(navigator.userAgent) && navigator.maxTouchPoints > 1; }
 async function goappShowInstallPrompt() {
   const prompt = installPrompt;
   installPrompt = null;
@@ -91,6 +91,15 @@ addEventListener("appinstalled", () => {
   installPrompt = null;
   goappOnAppInstallChange();
 });
+
+// keepStorage asks, once, that the browser does not clear what is kept when
+// room gets short. Some browsers ask a person in turn.
+function keepStorage() {
+  const asked = "standing-beam asked to stay";
+  if (!navigator.storage?.persist || localStorage.getItem(asked)) { return; }
+  localStorage.setItem(asked, "1");
+  navigator.storage.persist().catch(() => { /* then it may be cleared */ });
+}
 
 // --- the program -----------------------------------------------------------
 // A load that is cut off anywhere is made whole again by itself, as soon as

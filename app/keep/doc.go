@@ -24,6 +24,8 @@ var (
 	ErrChanged = errors.New("changed in another tab")
 	// ErrDamaged: the piece is there and cannot be read.
 	ErrDamaged = errors.New("damaged")
+	// ErrCleared: the piece was kept here and is gone, with no word of ours.
+	ErrCleared = errors.New("cleared")
 	// ErrNotFound: nothing is kept under this name.
 	ErrNotFound = errors.New("nothing kept")
 )

@@ -25,7 +25,9 @@ func Here(report func(Report)) *Keeper {
 	tab := newTab()
 	open := func() (*Store, error) { return openHere(name, tab) }
 	journal := NewJournal(localStorage{}, name+" unsaved ", tab, func() int64 { return time.Now().UnixMilli() })
-	return NewKeeper(open, journal, report)
+	k := NewKeeper(open, journal, report)
+	k.marks = marks{localStorage{}, name + " "}
+	return k
 }
 
 // newTab tells this page from every other.

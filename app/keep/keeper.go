@@ -18,6 +18,7 @@ type Keeper struct {
 	open    func() (*Store, error)
 	journal Journal
 	report  func(Report)
+	marks   marks
 
 	using sync.Mutex // held by whoever uses store
 	store *Store
@@ -76,6 +77,8 @@ func (k *Keeper) Get(name string) ([]byte, error) {
 	}
 	unsaved, noted := k.journal.Read(name, present)
 	switch {
+	case !noted && errors.Is(err, ErrNotFound) && k.marks.has(name):
+		return nil, ErrCleared
 	case !noted:
 		return data, err
 	case nothing:
@@ -221,6 +224,7 @@ func (k *Keeper) settle(name string, p piece, saved Revision) {
 		k.forget(name)
 		k.journal.Clear(name)
 	}
+	k.marks.set(name, !p.remove)
 }
 
 // with runs do on the store, which it opens when it is not. A store that does

@@ -208,7 +208,7 @@ func (s *Store) guarded(do func() error) (err error) {
 }
 
 func named(err error) bool {
-	for _, one := range []error{ErrRefused, ErrFull, ErrChanged, ErrDamaged, ErrNotFound} {
+	for _, one := range []error{ErrRefused, ErrFull, ErrChanged, ErrDamaged, ErrCleared, ErrNotFound} {
 		if errors.Is(err, one) {
 			return true
 		}

@@ -58,7 +58,7 @@ func about(f Form, s words.Speaker, r calc.Result) []string {
 	return []string{
 		s.Word("page.about.does"),
 		s.Sentence("page.about.books", r.Editions[calc.Engineered], r.Editions[calc.Residential]),
-		s.Word("page.about.limits"), s.Word("page.about.local"), s.Word("page.about.private"), s.Word("page.about.offline"),
+		s.Word("page.about.limits"), s.Word("page.about.local"), s.Word("page.about.offline"),
 	}
 }
 
