@@ -98,7 +98,7 @@ func TestErase(t *testing.T) {
 			left.push(...await new Promise((done) => asked.onsuccess = () => done(asked.result)));
 			db.close();
 		}
-		return left.filter((key) => key.includes("kept") || key.includes("unsaved") || key.includes("language"));
+		return left.filter((key) => key.includes("kept") || key.includes("unsaved"));
 	})()`)
 	if len(left) != 0 {
 		t.Errorf("after erasing there is still %q", left)
