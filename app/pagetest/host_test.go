@@ -104,7 +104,11 @@ func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	if h.old != nil && r.URL.Path == h.oldFile {
 		handler = h.old
 	}
-	h.asked = append(h.asked, r.URL.RequestURI())
+	asked := r.URL.RequestURI()
+	if r.Method != http.MethodGet || r.ContentLength != 0 {
+		asked = r.Method + " with a body " + asked
+	}
+	h.asked = append(h.asked, asked)
 	h.mu.Unlock()
 	if h.line != nil {
 		h.line.begin(r.URL.Path)
