@@ -320,3 +320,23 @@ func calcErr(w calc.Input) bool {
 	_, err := calc.Design(w)
 	return err != nil
 }
+
+// TestLimitsOfUseInOtherUnits holds that a wall at a limit of the tables or of
+// plain concrete in an earthquake is inside it in whatever unit it was typed.
+func TestLimitsOfUseInOtherUnits(t *testing.T) {
+	w := held()
+	w.Rulebook, w.GradeA, w.Seismic = calc.RulebookUnset, 4*ft, "D2"
+	w.GradeA *= 1 + 1e-12
+	w.Material.Fc *= 1 - 1e-12
+	if r := design(t, w); !r.Table.Inside {
+		t.Errorf("outside: %v", r.Table.Reasons)
+	}
+	w.Rulebook = calc.Engineered
+	if r := design(t, w); !r.Plain {
+		t.Error("not plain")
+	}
+	w.Seismic, w.Rulebook, w.Material.Fc = "", calc.RulebookUnset, 2500*units.PSI*(1-1e-12)
+	if r := design(t, w); !r.Table.Inside {
+		t.Errorf("2,500 psi is outside: %v", r.Table.Reasons)
+	}
+}

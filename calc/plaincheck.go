@@ -75,7 +75,7 @@ func (w *wall) seismicPlain() bool {
 	if !w.highSeismic() {
 		return true
 	}
-	ok := w.Height <= 8*units.Foot && w.Thickness >= 7.5*units.Inch && w.GradeA <= 4*units.Foot
+	ok := !over(w.Height, 8*units.Foot) && !over(7.5*units.Inch, w.Thickness) && !over(w.GradeA, 4*units.Foot)
 	if !ok {
 		w.warn("plain-not-in-seismic")
 	}

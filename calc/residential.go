@@ -100,7 +100,7 @@ func (w *wall) tableConditions(add func(string, ...units.Quantity), listed bool)
 		add("table-foot-not-held", units.Of(4*units.Foot, units.Level))
 	}
 	beyond := w.Seismic == "E" || w.Seismic == "F" // the residential code covers A to D2, R301.2.2
-	if w.highSeismic() && (beyond || w.Height > 8*units.Foot || w.GradeA > 4*units.Foot || w.Material.Fc < 3000*units.PSI || w.Material.Fy < 60*units.KSI) {
+	if w.highSeismic() && (beyond || over(w.Height, 8*units.Foot) || over(w.GradeA, 4*units.Foot) || over(3000*units.PSI, w.Material.Fc) || over(60*units.KSI, w.Material.Fy)) {
 		add("table-seismic")
 	}
 	axial := float64(w.Axial.Dead + w.Axial.Live)

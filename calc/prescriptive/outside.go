@@ -53,7 +53,7 @@ func outside(q Query, each func(string, units.Quantity)) bool {
 	test(q.Fluid >= 0 && q.Fluid.PCF() <= irc.Fluid.PCF()+1e-6, FluidOverTable, units.Of(irc.Fluid, units.Weight))
 	test(n > 0, ThicknessUnderTable, units.Of(6*units.Inch-irc.ThicknessLoss, units.Size))
 	test(!q.Centred || n == 8 || n == 0, CentredNotEight, units.Of(8*units.Inch, units.Size))
-	test(q.Fc >= irc.Strength, StrengthUnder, units.Of(irc.Strength, units.Strength))
-	test(q.Fy >= irc.Steel, SteelUnder, units.Of(irc.Steel, units.Strength))
+	test(q.Fc >= irc.Strength*(1-1e-9), StrengthUnder, units.Of(irc.Strength, units.Strength))
+	test(q.Fy >= irc.Steel*(1-1e-9), SteelUnder, units.Of(irc.Steel, units.Strength))
 	return out
 }
