@@ -94,6 +94,25 @@ func TestLanguage(t *testing.T) {
 	}
 }
 
+// Whoever reads Spanish gets the same answer, in every condition.
+func TestAnswersInSpanish(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	p.open(h.url(""))
+	p.speak("es")
+	for _, condition := range fourConditions {
+		p.choose(condition)
+		for _, height := range []string{"9 pies", "5 ft"} {
+			p.setHeight(height)
+			p.quiet()
+			p.agrees(condition + " of " + height)
+			if got := eval[string](p, `document.getElementById("today").dataset.state + " " + document.querySelector("#today .answer-title").textContent`); !strings.HasPrefix(got, "fails NO RELLENE") && !strings.HasPrefix(got, "fails RELLENE SOLO HASTA") && got != "holds PUEDE RELLENAR" {
+				t.Errorf("%s of %s: today it says %q", condition, height, got)
+			}
+		}
+	}
+}
+
 // With a decimal comma every number is written and read with one.
 func TestDecimalComma(t *testing.T) {
 	h := newHost(t, distDir, "/")
