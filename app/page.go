@@ -35,6 +35,11 @@ type page struct {
 	drag   *drag
 	hold   *hold
 
+	touch      bool   // a finger is what points
+	device     bool   // the device's own keys are wanted all the same
+	padFor     string // path of the field that the keypad is open for
+	sixteenths bool   // it shows the sixteenths of an inch
+
 	frame    app.Func // settles before the next frame is painted
 	settling bool     // it is asked for
 
@@ -92,7 +97,11 @@ func (p *page) Render() (ui app.UI) {
 		}
 	}()
 	v := p.look()
-	return app.Div().ID("page").Class("page").Body(
+	class := "page"
+	if p.padded() {
+		class = "page padded"
+	}
+	return app.Div().ID("page").Class(class).Body(
 		p.renderTop(v),
 		app.Main().Body(
 			p.renderAnswer(v),

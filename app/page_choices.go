@@ -62,9 +62,13 @@ type row struct {
 	Page   *page
 	Field  view.Field
 	Typing bool
+	Keys   string // the set of keys that it has while it is typed in
+	Closed bool   // they are put away
 }
 
-func (p *page) row(f view.Field) app.UI { return &row{Page: p, Field: f, Typing: p.typing == f.Path} }
+func (p *page) row(f view.Field) app.UI {
+	return &row{Page: p, Field: f, Typing: p.typing == f.Path, Keys: p.keySet(f), Closed: p.padFor != f.Path}
+}
 
 // CompoID ties a row to its field, so that a list that changes never hands the
 // text of one field to another.
@@ -83,8 +87,8 @@ func (r *row) Render() app.UI {
 		hint.Attr("hidden", "true")
 	}
 	body = append(body, problem, hint)
-	if f.Short {
-		body = append(body, r.renderKeys())
+	if f.Short || f.Number {
+		body = append(body, r.renderPad())
 	}
 	class := "row"
 	if f.Down != "" {
@@ -135,7 +139,10 @@ func (r *row) renderInput(id string) app.UI {
 		Attr("autocomplete", "off").Attr("autocapitalize", "off").Attr("spellcheck", "false").
 		Attr("enterkeyhint", "done").Attr("placeholder", f.Hint).Value(f.Shown).
 		OnInput(p.onInput).OnFocus(p.onFocus).OnBlur(p.onBlur).OnKeyDown(p.onFieldKey)
-	if f.Number {
+	switch {
+	case r.Keys == digitKeys, r.Keys == fractionKeys:
+		input.Attr("inputmode", "none").OnClick(p.onAgain)
+	case f.Number:
 		input.Attr("inputmode", "decimal")
 	}
 	return r.describe(input)
@@ -167,21 +174,4 @@ func (r *row) renderSelect(id string) app.UI {
 		options = append(options, option)
 	}
 	return app.Select().ID(id).Class("entry").DataSet("path", f.Path).OnChange(r.Page.onChoose).Body(options...)
-}
-
-// renderKeys are the keys that a phone's number pad lacks. They show while the
-// field is being typed in.
-func (r *row) renderKeys() app.UI {
-	keys := make([]app.UI, 0, len(lengthKeys))
-	for _, k := range lengthKeys {
-		keys = append(keys, app.Button().Type("button").Class("key").DataSet("key", k.types).DataSet("for", r.Field.Path).
-			TabIndex(-1).Aria("label", r.Page.word("page.key."+k.name)).
-			On("pointerdown", r.Page.onKeyDown).OnClick(r.Page.onKey).Text(k.shown))
-	}
-	return app.Div().Class("keys").Body(keys...)
-}
-
-var lengthKeys = []struct{ name, shown, types string }{
-	{"ft", "ft", "_ft_"}, {"in", "in", "_in"}, {"m", "m", "_m"},
-	{"half", "½", "_1/2"}, {"slash", "/", "/"}, {"back", "⌫", "back"},
 }

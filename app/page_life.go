@@ -15,7 +15,11 @@ func (p *page) OnInit() {
 	first := firstPage()
 	first.Compo = p.Compo // what the framework has already noted in it
 	*p = *first
-	if app.IsServer || p.beginEmbedded() {
+	if app.IsServer {
+		return
+	}
+	p.touch = matches("(pointer: coarse)")
+	if p.beginEmbedded() {
 		return
 	}
 	p.rename(browserLanguage())
@@ -140,6 +144,7 @@ func (p *page) settle(ctx app.Context) {
 	}
 	p.clearEmpty()
 	p.keepHeight()
+	p.reveal()
 }
 
 // keepHeight lets the headline grow but not shrink while the same wall is

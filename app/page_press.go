@@ -84,21 +84,6 @@ func (p *page) onKeyDown(ctx app.Context, e app.Event) {
 	ctx.PreventUpdate()
 }
 
-// onKey writes what a key of ours stands for at the caret.
-func (p *page) onKey(ctx app.Context, e app.Event) {
-	defer p.caught()
-	path, key := data(ctx, "for"), data(ctx, "key")
-	field := app.Window().GetElementByID("f-" + path)
-	if !field.Truthy() {
-		return
-	}
-	text, from, to := field.Get("value").String(), field.Get("selectionStart").Int(), field.Get("selectionEnd").Int()
-	text, at := typed(text, from, to, key)
-	field.Set("value", text)
-	field.Call("setSelectionRange", at, at)
-	p.input(ctx, path, text)
-}
-
 // typed returns a text after a key was pressed with from to to selected, and
 // where the caret then is. A blank is written as "_", since an attribute loses
 // it at its ends.

@@ -18,6 +18,7 @@ type record struct {
 	Comma  bool                `json:"comma,omitempty"`
 	Lang   string              `json:"language,omitempty"`
 	Theme  string              `json:"theme,omitempty"`
+	Device bool                `json:"device keys,omitempty"`
 	Walls  []map[string]string `json:"walls"`
 }
 
@@ -25,7 +26,7 @@ const recordFormat = 1
 
 // record writes the state of the page.
 func (p *page) record() []byte {
-	r := record{Format: recordFormat, Here: p.here, Metric: p.speaker.System == words.Metric, Comma: p.speaker.DecimalComma, Lang: p.speaker.Lang, Theme: p.theme}
+	r := record{Format: recordFormat, Here: p.here, Metric: p.speaker.System == words.Metric, Comma: p.speaker.DecimalComma, Lang: p.speaker.Lang, Theme: p.theme, Device: p.device}
 	for _, k := range p.walls {
 		typed := map[string]string{}
 		for _, path := range paths {
@@ -58,7 +59,7 @@ func (p *page) restore(data []byte) bool {
 		walls = append(walls, kept{wall: w})
 	}
 	p.walls, p.here = walls, min(max(r.Here, 0), len(walls)-1)
-	p.theme = r.Theme
+	p.theme, p.device = r.Theme, r.Device
 	p.speaker.System, p.speaker.DecimalComma = words.US, r.Comma
 	if r.Lang != "" {
 		p.speaker.Lang = words.LanguageFor(r.Lang)

@@ -42,12 +42,32 @@ func (p *page) onFocus(ctx app.Context, e app.Event) {
 	p.typing = p.focus
 	ctx.JSSrc().Set("value", p.wall().Field(p.focus))
 	ctx.JSSrc().Call("select")
-	ctx.Defer(p.settle)
+	p.padFor, p.sixteenths = p.focus, false
+	ctx.Defer(p.fit)
+}
+
+// onAgain brings back the keypad that was closed over its field.
+func (p *page) onAgain(ctx app.Context, e app.Event) {
+	defer p.caught()
+	p.padFor = data(ctx, "path")
+	ctx.Defer(p.fit)
+}
+
+// fit makes room for the keypad, or takes it back.
+func (p *page) fit(ctx app.Context) {
+	defer p.caught()
+	if p.measure() {
+		ctx.Update()
+	}
+	p.settle(ctx)
 }
 
 // onBlur gives what was typed its unit, if it has none.
 func (p *page) onBlur(ctx app.Context, e app.Event) {
 	defer p.caught()
+	if to := e.Get("relatedTarget"); to.Truthy() && to.Call("closest", ".pad").Truthy() {
+		return // a key was given the focus by other means than a finger
+	}
 	p.began = began{}
 	if path := data(ctx, "path"); p.focus == path {
 		p.focus = ""
@@ -61,6 +81,7 @@ func (p *page) onBlur(ctx app.Context, e app.Event) {
 	ctx.After(tapTime, func(ctx app.Context) {
 		defer p.caught()
 		p.typing = p.focus
+		ctx.Defer(p.fit)
 	})
 }
 
@@ -73,7 +94,11 @@ func (p *page) onFieldKey(ctx app.Context, e app.Event) {
 	path := data(ctx, "path")
 	switch e.Get("key").String() {
 	case "Enter":
-		ctx.JSSrc().Call("blur")
+		p.endTyping(ctx.JSSrc())
+		ctx.Defer(p.fit)
+	case "Escape":
+		p.padFor = ""
+		ctx.Defer(p.fit)
 	case "ArrowUp":
 		p.stepField(ctx, e, path, +1)
 	case "ArrowDown":
