@@ -17,6 +17,9 @@ func (p *page) reveal() {
 	}
 	line := field.Call("closest", ".row")
 	pad := line.Call("querySelector", ".pad")
+	if !pad.Truthy() {
+		return // the field has changed its kind meanwhile
+	}
 	if app.Window().Call("getComputedStyle", pad).Get("position").String() != "fixed" {
 		return // in a page of another site it stands below the field
 	}

@@ -42,7 +42,10 @@ func (p *page) onFocus(ctx app.Context, e app.Event) {
 	p.typing = p.focus
 	ctx.JSSrc().Set("value", p.wall().Field(p.focus))
 	ctx.JSSrc().Call("select")
-	p.padFor, p.sixteenths = p.focus, false
+	p.padFor, p.sixteenths = "", false
+	if line := ctx.JSSrc().Call("closest", ".row"); line.Truthy() && line.Call("querySelector", ".pad").Truthy() {
+		p.padFor = p.focus // a name is typed with the device's own keys
+	}
 	ctx.Defer(p.fit)
 }
 

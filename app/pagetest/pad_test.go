@@ -78,6 +78,11 @@ func TestKeypadOrDevice(t *testing.T) {
 	if mode := eval[string](p, `document.getElementById("f-name").inputMode`); mode != "" {
 		t.Errorf("a name is typed with %s", mode)
 	}
+	p.tap("#f-name")
+	p.quiet()
+	if eval[bool](p, `!!document.querySelector(".pad:not([hidden]), .padded")`) {
+		t.Error("a name opens the keypad")
+	}
 	m := openTab(t, desk)
 	m.open(h.url(""))
 	m.click(heightField)
