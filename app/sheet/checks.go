@@ -236,6 +236,9 @@ func (c *calculation) symbols(f string) {
 		if strings.HasPrefix(f, "(") { // min, max, sin
 			letter, below = name, ""
 		}
+		if capital, ok := strings.CutPrefix(letter, "φ"); ok && capital != "" {
+			letter = "φ\u2009" + capital
+		}
 		c.text(letter)
 		c.el("sub", "", below)
 	}
