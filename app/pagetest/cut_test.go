@@ -51,8 +51,12 @@ func TestCutWhileThePageComes(t *testing.T) {
 	}
 }
 
-// toldOfBreak holds while the page says that the program has not come.
-const toldOfBreak = `!!document.querySelector("#app-waits[role=alert]:not([hidden]) a")`
+// toldOfBreak holds while the page says that the program has not come. Where
+// the starting script has not come either, the document says it, after a while
+// that is not waited for.
+const toldOfBreak = `!!document.querySelector("#app-waits[role=alert]:not([hidden]) a") ||
+	typeof pauses === "undefined" && document.readyState === "complete" &&
+	(document.getAnimations().forEach((a) => a.finish()), getComputedStyle(document.getElementById("app-waits")).visibility === "visible")`
 
 // expectBreaks lets pass what a browser says of a broken line.
 func (p *tab) expectBreaks() {

@@ -103,9 +103,27 @@ func (a hands) alive(taps int) {
 	a.follow("#")
 	a.until(`!document.getElementById("tool").hidden`)
 	a.quiet()
-	// Some wall may stand at a limit, or not be readable: then it is another
-	// stepper that goes, or a wall that is fresh.
-	changed := eval[bool](a.tab, `(async () => {
+	// Some wall may stand at a limit, or not be readable: then a fresh one.
+	if a.stepsChange() {
+		return
+	}
+	eval[bool](a.tab, `(() => {
+		const walls = document.getElementById("walls");
+		if (walls.getAttribute("aria-expanded") !== "true") { walls.click(); }
+		return true;
+	})()`)
+	a.quiet()
+	a.press("#wall-new")
+	a.quiet()
+	if !a.stepsChange() {
+		a.t.Fatalf("after %d taps no step changes the picture", taps)
+	}
+}
+
+// stepsChange presses one stepper after the other until the picture changes.
+func (a hands) stepsChange() bool {
+	a.t.Helper()
+	return eval[bool](a.tab, `(async () => {
 		const picture = () => document.getElementById("picture").outerHTML;
 		for (const step of ["height+", "height-", "thickness+", "thickness-", "grade.a-", "grade.a+"]) {
 			const before = picture();
@@ -117,15 +135,4 @@ func (a hands) alive(taps int) {
 		}
 		return false;
 	})()`)
-	if changed {
-		return
-	}
-	eval[bool](a.tab, `(() => {
-		const walls = document.getElementById("walls");
-		if (walls.getAttribute("aria-expanded") !== "true") { walls.click(); }
-		return true;
-	})()`)
-	a.quiet()
-	a.press("#wall-new")
-	a.works()
 }
