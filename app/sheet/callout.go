@@ -32,25 +32,45 @@ func (c callout) height() float64 {
 // order of their targets from below. It keeps off the blocked levels. Where a
 // leader would run through another note it tries other orders.
 func (v *figure) column(x, low, high float64, list []callout, blocked []span) {
+	if len(list) == 0 {
+		return
+	}
 	list = append([]callout(nil), list...)
 	sort.SliceStable(list, func(i, j int) bool { return list[i].target.y < list[j].target.y-1e-9 })
 	spans := make([]span, len(blocked))
 	for i, b := range blocked {
 		spans[i] = span{v.points(b.from), v.points(b.to)}
 	}
-	order := list
-	best, ok := v.inColumn(order, low, high, spans)
-	if !ok {
+	order, best, least := v.untangled(list, x, low, high, spans, 0)
+	if best == nil {
 		v.crowded = true
 		return
 	}
-	least := v.tangles(x, order, best)
+	// Notes further apart than they need be may leave a leader its way.
+	for more := 4.0; least > 0 && more <= 16; more += 4 {
+		if tried, where, n := v.untangled(list, x, low, high, spans, more); where != nil && n < least {
+			order, best, least = tried, where, n
+		}
+	}
+	for i, c := range order {
+		v.callout(point{x, v.pt(best[i])}, c)
+	}
+}
+
+// untangled finds the order in which the fewest leaders tangle, the notes being
+// more points apart than they need be. Without a place for all, where is nil.
+func (v *figure) untangled(order []callout, x, low, high float64, blocked []span, more float64) (_ []callout, where []float64, least int) {
+	best, ok := v.inColumn(order, low, high, blocked, more)
+	if !ok {
+		return order, nil, 0
+	}
+	least = v.tangles(x, order, best)
 	for better := true; better && least > 0; {
 		better = false
 		for i := range len(order) - 1 {
 			tried := append([]callout(nil), order...)
 			tried[i], tried[i+1] = tried[i+1], tried[i]
-			where, ok := v.inColumn(tried, low, high, spans)
+			where, ok := v.inColumn(tried, low, high, blocked, more)
 			if !ok {
 				continue
 			}
@@ -59,15 +79,13 @@ func (v *figure) column(x, low, high float64, list []callout, blocked []span) {
 			}
 		}
 	}
-	for i, c := range order {
-		v.callout(point{x, v.pt(best[i])}, c)
-	}
+	return order, best, least
 }
 
-func (v *figure) inColumn(list []callout, low, high float64, blocked []span) ([]float64, bool) {
+func (v *figure) inColumn(list []callout, low, high float64, blocked []span, more float64) ([]float64, bool) {
 	slots := make([]slot, len(list))
 	for i, c := range list {
-		slots[i] = slot{v.points(c.target.y), c.height()}
+		slots[i] = slot{v.points(c.target.y), c.height() + more}
 	}
 	return spread(slots, v.points(low), v.points(high), blocked)
 }
@@ -100,9 +118,19 @@ func (v *figure) tangles(x float64, list []callout, where []float64) (n int) {
 			if meet(start(i), a.target, left, right) {
 				n++
 			}
+			if b.mark == "" && v.passes(start(i), a.target, left, right) {
+				n++
+			}
 		}
 	}
 	return n
+}
+
+// passes reports whether a stroke crosses the upper or lower edge of a note
+// whose left edge goes from low to high: a steep leader does not meet that one.
+func (v *figure) passes(a, b, low, high point) bool {
+	far := v.pt(2 * markRadius)
+	return meet(a, b, low, point{low.x + far, low.y}) || meet(a, b, high, point{high.x + far, high.y})
 }
 
 // meet reports whether two strokes cross.
