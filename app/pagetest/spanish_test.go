@@ -126,6 +126,7 @@ func TestDecimalComma(t *testing.T) {
 		t.Errorf("the height reads %q", got)
 	}
 	p.setHeight("3,125")
+	p.quiet()
 	if got := eval[string](p, value); got != "3,13 m" {
 		t.Errorf("3,125 reads %q", got)
 	}
