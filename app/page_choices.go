@@ -128,7 +128,7 @@ func (r *row) renderStep(step, label, sign string) app.UI {
 	p := r.Page
 	return app.Button().Type("button").Class("step").DataSet("step", step).Aria("label", label).
 		OnClick(p.onStep).On("pointerdown", p.onHold).On("pointerup", p.onRelease).
-		On("pointercancel", p.onRelease).On("pointerleave", p.onRelease).Body(
+		On("pointercancel", p.onRelease).On("pointerleave", p.onRelease).OnBlur(p.onRelease).Body(
 		app.Span().Aria("hidden", "true").Text(sign),
 	)
 }

@@ -46,12 +46,14 @@ func (p *page) OnMount(ctx app.Context) {
 	leave := app.FuncOf(func(app.Value, []app.Value) any {
 		ctx.Dispatch(func(ctx app.Context) {
 			ctx.PreventUpdate()
+			p.release()
 			p.flush()
 		})
 		return nil
 	})
 	document.Call("addEventListener", "visibilitychange", leave)
 	app.Window().Call("addEventListener", "pagehide", leave)
+	app.Window().Call("addEventListener", "blur", leave)
 	ctx.Defer(func(ctx app.Context) {
 		p.settle(ctx)
 		if p.measure() {

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"standingbeam/app/view"
+	"standingbeam/app/wallfile"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
@@ -12,14 +13,15 @@ import (
 // What is pressed: the steppers, which repeat while they are held, and the
 // keys that a phone's number pad lacks.
 
-// onStep is one step of a stepper. A press that was held has stepped already.
+// onStep is one step of a stepper. A press that was held has stepped already;
+// a click of no pointer is a key's.
 func (p *page) onStep(ctx app.Context, e app.Event) {
 	defer p.caught()
-	if p.hold != nil && p.hold.repeated {
-		p.hold = nil
+	h := p.hold
+	p.hold = nil
+	if h != nil && h.times > 0 && e.Get("detail").Int() > 0 {
 		return
 	}
-	p.hold = nil
 	path, by := stepOf(data(ctx, "step"))
 	p.step(ctx, path, by)
 }
@@ -39,13 +41,18 @@ func (p *page) step(ctx app.Context, path string, by int) {
 
 // hold is a stepper that is being pressed.
 type hold struct {
-	step     string
-	repeated bool
+	step  string
+	times int           // it has repeated
+	over  bool          // it repeats no more
+	wall  wallfile.Wall // as it left it
 }
 
+// After about a second the steps are larger.
 const (
 	holdDelay  = 450 * time.Millisecond
 	holdRepeat = 110 * time.Millisecond
+	holdSmall  = 6
+	holdLarge  = 3
 )
 
 func (p *page) onHold(ctx app.Context, e app.Event) {
@@ -53,27 +60,45 @@ func (p *page) onHold(ctx app.Context, e app.Event) {
 	h := &hold{step: data(ctx, "step")}
 	p.hold = h
 	ctx.PreventUpdate()
+	// A finger is kept by what it touched first, and would never leave it.
+	if pointer := e.Get("pointerId"); ctx.JSSrc().Call("hasPointerCapture", pointer).Bool() {
+		ctx.JSSrc().Call("releasePointerCapture", pointer)
+	}
 	ctx.After(holdDelay, func(ctx app.Context) { p.repeat(ctx, h) })
 }
 
+// repeat steps again until the press ends, the limit is reached or something
+// else changes the wall.
 func (p *page) repeat(ctx app.Context, h *hold) {
 	defer p.caught()
-	if p.hold != h {
+	before := *p.wall()
+	if p.hold != h || h.over || h.times > 0 && h.wall != before {
 		ctx.PreventUpdate()
 		return
 	}
-	h.repeated = true
+	h.times++
 	path, by := stepOf(h.step)
+	if h.times > holdSmall {
+		by *= holdLarge
+	}
 	p.step(ctx, path, by)
+	if h.wall = *p.wall(); h.wall == before {
+		return
+	}
 	ctx.After(holdRepeat, func(ctx app.Context) { p.repeat(ctx, h) })
 }
 
-// onRelease ends a press. The click that follows finds whether it was held.
+// onRelease ends a press: the pointer is lifted or leaves, or the focus goes.
+// The click that may follow finds whether it was held.
 func (p *page) onRelease(ctx app.Context, e app.Event) {
 	defer p.caught()
 	ctx.PreventUpdate()
-	if h := p.hold; h != nil {
-		p.hold = &hold{repeated: h.repeated && e.Get("type").String() == "pointerup"}
+	p.release()
+}
+
+func (p *page) release() {
+	if p.hold != nil {
+		p.hold.over = true
 	}
 }
 

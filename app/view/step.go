@@ -39,7 +39,7 @@ func CanStep(path string) bool {
 	return ok || path == soilPath
 }
 
-// StepBy presses a stepper: by is +1 or -1.
+// StepBy presses a stepper: by is +1 or -1, or more for as many times the step.
 func StepBy(w *wallfile.Wall, path string, by int, s words.Speaker) {
 	if path == soilPath {
 		stepSoil(w, by)
@@ -54,18 +54,14 @@ func StepBy(w *wallfile.Wall, path string, by int, s words.Speaker) {
 	if s.System == words.Metric {
 		step = size.metric
 	}
-	now := valueOf(w, path, s)
-	n := now.Base / step.Base
-	if by > 0 {
-		n = math.Floor(n+1e-6) + 1
-	} else {
-		n = math.Ceil(n-1e-6) - 1
-	}
+	step.Base *= float64(by)
+	n := math.Floor(valueOf(w, path, s).Base/step.Base+1e-6) + 1
 	setValue(w, info, units.Quantity{Base: n * step.Base, Kind: info.Quantity}, s)
 }
 
-// stepSoil goes through the ways to know the soil.
+// stepSoil goes through the ways to know the soil, one at a time.
 func stepSoil(w *wallfile.Wall, by int) {
+	by = max(-1, min(by, 1))
 	values := soilValues()
 	now := soilValue(w)
 	for i, v := range values {

@@ -30,6 +30,13 @@ func TestStepBy(t *testing.T) {
 		{"grade.a", "0 in", -1, words.Speaker{}, "0 in"},
 		{"height", "2.75 m", +1, metric, "2.8 m"},
 		{"thickness", "250 mm", +1, metric, "300 mm"},
+		// Held for long, it goes by three steps, to whole feet of height.
+		{"height", "9 ft 4 in", +3, words.Speaker{}, "10 ft 0 in"},
+		{"height", "10 ft", -3, words.Speaker{}, "9 ft 0 in"},
+		{"height", "19 ft 8 in", +3, words.Speaker{}, "20 ft 0 in"},
+		{"height", "20 ft", +3, words.Speaker{}, "20 ft 0 in"},
+		{"grade.a", "8 in", -3, words.Speaker{}, "0 in"},
+		{"height", "2.75 m", -3, metric, "2.7 m"},
 	} {
 		w := setting(Example(), test.path, test.text)
 		StepBy(&w, test.path, test.by, test.s)
@@ -62,7 +69,7 @@ func TestStepSoil(t *testing.T) {
 		if v, good := New(phone(w), Good{}); !good.Known || v.Stale != "" {
 			t.Errorf("soil %s: %s", soilValue(&w), v.Announce)
 		}
-		StepBy(&w, soilPath, +1, words.Speaker{})
+		StepBy(&w, soilPath, +3, words.Speaker{}) // one at a time, however long it is held
 	}
 	if len(seen) != len(soilValues()) || soilValue(&w) != "class:SM" {
 		t.Errorf("after a whole round: %d soils, at %s", len(seen), soilValue(&w))
