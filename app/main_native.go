@@ -8,6 +8,9 @@ import (
 	"os"
 
 	"standingbeam/app/site"
+	"standingbeam/app/words"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
 const usage = `usage:
@@ -18,6 +21,9 @@ const usage = `usage:
 
 func main() {
 	routes()
+	for _, code := range words.Languages()[1:] { // what the page looks like at first to who reads it
+		app.Route("/"+code, func() app.Composer { return &front{lang: code} })
+	}
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 

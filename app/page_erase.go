@@ -42,7 +42,9 @@ func (p *page) erase(ctx app.Context) {
 				p.tell(ctx, told{text: p.word("page.storage.refused")})
 				return
 			}
-			app.Window().Get("localStorage").Call("removeItem", languageKey)
+			storage := app.Window().Get("localStorage")
+			storage.Call("removeItem", languageKey)
+			storage.Call("removeItem", themeKey)
 			ctx.Reload()
 		})
 	})

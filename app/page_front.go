@@ -16,12 +16,14 @@ type front struct {
 	app.Compo
 
 	page   *page
+	lang   string // of a page that is rendered for the document
 	at     string // what is shown, as it stands behind the # of the address
 	inside bool   // it stands in a page of another site, which gave it its address
 }
 
 func (f *front) OnInit() {
 	f.page = &page{}
+	f.page.speaker.Lang = f.lang
 	if app.IsServer {
 		return
 	}

@@ -12,10 +12,12 @@ import (
 // OnInit fills the page before it is first drawn: what was kept, then what a
 // person has already typed into the page that the document came with.
 func (p *page) OnInit() {
-	first := firstPage()
+	first, language := firstPage(), p.speaker.Lang
 	first.Compo = p.Compo // what the framework has already noted in it
 	*p = *first
 	if app.IsServer {
+		p.rename(language)
+		p.speaker.Lang = language
 		return
 	}
 	p.touch = matches("(pointer: coarse)")

@@ -8,9 +8,12 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
-// languageKey is the name in localStorage under which the starting script finds
-// the language, before the program with everything else that is kept has come.
-const languageKey = "standing-beam language"
+// What the script that runs before the first frame finds in localStorage, long
+// before the program has come with everything else that is kept.
+const (
+	languageKey = "standing-beam language"
+	themeKey    = "standing-beam theme"
+)
 
 // browserLanguage is the language that the browser asks for.
 func browserLanguage() string {
@@ -72,15 +75,17 @@ func (p *page) example() wallfile.Wall {
 	return w
 }
 
-// applyLanguage tells the browser, and the starting script of the next visit,
-// which language is spoken.
+// applyLanguage tells the browser, and the next visit, which language is spoken
+// and how the page looks.
 func (p *page) applyLanguage() {
 	app.Window().Get("document").Get("documentElement").Set("lang", p.speaker.Language())
 	if p.embed != nil {
 		return // the page around has chosen it
 	}
 	defer func() { _ = recover() }() // a full store is told where the walls are kept
-	app.Window().Get("localStorage").Call("setItem", languageKey, p.speaker.Language())
+	storage := app.Window().Get("localStorage")
+	storage.Call("setItem", languageKey, p.speaker.Language())
+	storage.Call("setItem", themeKey, p.theme)
 }
 
 // onDecimal changes the sign between whole numbers and decimals.

@@ -1,10 +1,39 @@
 "use strict";
-// Runs before the page is first drawn. A page that comes for a lesson, or
-// stands in a page of another site, does not show the example wall first.
+// Runs before anything is drawn. The look and the language that were chosen,
+// which the program notes for this script, hold from the first frame on. A page
+// that comes for a lesson, or stands in a page of another site, does not show
+// the example wall first.
 {
-  const at = location.hash;
-  if (/^#why(\/|$)/.test(at)) { document.documentElement.dataset.coming = "why"; }
-  if (/^#embed(&|$)/.test(at)) { document.documentElement.dataset.coming = "embed"; }
+  const root = document.documentElement;
+  const tried = (get) => { try { return get(); } catch { return null; } };
+  const noted = (what) => tried(() => localStorage.getItem("standing-beam " + what));
+  const elsewhere = /^#(?:(why)(\/|$)|(embed)(&|$))/.exec(location.hash);
+  if (elsewhere) { root.dataset.coming = elsewhere[1] || elsewhere[3]; }
+  const theme = root.dataset.coming !== "embed" && noted("theme");
+  if (theme) { root.dataset.theme = theme; }
+  if (theme === "glare") { document.getElementById("glare").media = "screen and (forced-colors: none)"; }
+  const language = (noted("language") || navigator.language || "").slice(0, 2).toLowerCase();
+  if ({{languages}}.includes(language)) {
+    root.lang = language;
+    if (!elsewhere) { showIn(language); }
+  }
+
+  // showIn puts the page in another language in the place of the document's
+  // own, which stays hidden until then, for some seconds at most. What is kept
+  // starts as fast as this could come.
+  function showIn(language) {
+    root.dataset.coming = "words";
+    if (tried(() => navigator.serviceWorker.controller)) { return; }
+    const come = fetch(language + ".html?v=" + root.dataset.version).then((r) => r.ok ? r.text() : "").catch(() => "");
+    document.addEventListener("readystatechange", async () => {
+      const page = await come, front = document.getElementById("front");
+      if (page && document.getElementById("app-wasm-loader") && getComputedStyle(front).visibility === "hidden") {
+        front.outerHTML = page;
+        delete root.dataset.coming;
+      }
+    }, { once: true });
+  }
+
   // A document that was cut off never starts the calculator.
   addEventListener("online", () => {
     if (document.readyState === "loading") { location.reload(); }

@@ -33,8 +33,7 @@ for (const name of ["localStorage", "sessionStorage"]) {
   }
 }
 
-// What is said before the program has come, and when it cannot. The language is
-// the one chosen before, else the browser's.
+// What is said before the program has come, and when it cannot.
 const words = {
   en: {
     loading: "Loading the calculator",
@@ -51,8 +50,7 @@ const words = {
     reload: "Cargar la página otra vez",
   },
 };
-const language = [localStorage.getItem("standing-beam language"), navigator.language]
-  .map((tag) => (tag || "").slice(0, 2).toLowerCase()).find((tag) => words[tag]) || "en";
+const language = document.documentElement.lang; // as early.js has found it
 const say = words[language];
 // element is one of the document's, or one that is nowhere when the document
 // was cut off before it.

@@ -51,6 +51,9 @@ const workerFile = "worker.js"
 // hash of everything that went in.
 func assemble(program []byte, web map[string][]byte, made prerendered) (map[string][]byte, string, error) {
 	files := map[string][]byte{"wasm_exec.js": made.wasmExec, "web/app.wasm": program}
+	for code, page := range made.others {
+		files[code+".html"] = []byte(page)
+	}
 	for size, name := range map[int]string{192: "web/icon-192.png", 512: "web/icon-512.png"} {
 		icon, err := iconPNG(size)
 		if err != nil {
@@ -81,6 +84,11 @@ func assemble(program []byte, web map[string][]byte, made prerendered) (map[stri
 		return nil, "", err
 	}
 	files["index.html"] = fill(files["index.html"], "page", made.page)
+	languages, err := json.Marshal(slices.Sorted(maps.Keys(made.others)))
+	if err != nil {
+		return nil, "", err
+	}
+	files["early.js"] = fill(files["early.js"], "languages", string(languages))
 	version := versionOf(files)
 	files["index.html"] = fill(files["index.html"], "version", version)
 	files["manifest.webmanifest"] = fill(files["manifest.webmanifest"], "version", version)
@@ -124,7 +132,8 @@ func versionOf(files map[string][]byte) string {
 	return hex.EncodeToString(hash.Sum(nil))[:16]
 }
 
-// workerList names, in JSON, each file that the worker keeps, with its hash.
+// workerList names, in JSON, each file that the worker keeps, with its hash. The
+// first page in other languages is none: what is kept starts as fast.
 func workerList(files map[string][]byte) (string, error) {
 	type entry struct {
 		Path   string `json:"path"`
@@ -133,7 +142,7 @@ func workerList(files map[string][]byte) (string, error) {
 	}
 	var list []entry
 	for _, name := range slices.Sorted(maps.Keys(files)) {
-		if name == workerFile || strings.HasPrefix(name, forOthers) {
+		if name == workerFile || strings.HasPrefix(name, forOthers) || path.Ext(name) == ".html" && name != "index.html" {
 			continue
 		}
 		sum := sha256.Sum256(files[name])

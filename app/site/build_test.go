@@ -30,6 +30,7 @@ func (p *testPage) Render() app.UI {
 
 func TestMain(m *testing.M) {
 	app.Route("/", func() app.Composer { return &testPage{} })
+	app.Route("/es", func() app.Composer { return &testPage{} })
 	os.Exit(m.Run())
 }
 

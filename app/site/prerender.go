@@ -11,13 +11,17 @@ import (
 	"strconv"
 	"strings"
 
+	"standingbeam/app/words"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
 // prerendered is what the framework makes for us: the page as it first
-// appears, and the script that runs a Go program in a browser.
+// appears, in English and in each other language, and the script that runs a Go
+// program in a browser.
 type prerendered struct {
 	page     string
+	others   map[string]string // by their codes
 	wasmExec []byte
 }
 
@@ -47,32 +51,40 @@ func prerender() (prerendered, error) {
 	if err := app.GenerateStaticWebsite(dir, handler); err != nil {
 		return prerendered{}, err
 	}
-	html, err := os.ReadFile(filepath.Join(dir, "index.html"))
-	if err != nil {
-		return prerendered{}, err
+	made := prerendered{others: map[string]string{}}
+	if made.page, err = cutPage(dir, "index"); err != nil {
+		return made, err
 	}
-	wasmExec, err := os.ReadFile(filepath.Join(dir, "wasm_exec.js"))
-	if err != nil {
-		return prerendered{}, err
+	for _, code := range words.Languages()[1:] {
+		if made.others[code], err = cutPage(dir, code); err != nil {
+			return made, err
+		}
 	}
-	page, err := cutPage(string(html))
-	return prerendered{page: page, wasmExec: wasmExec}, err
+	made.wasmExec, err = os.ReadFile(filepath.Join(dir, "wasm_exec.js"))
+	return made, err
 }
 
 // cutPage takes the page's own root element out of the framework's document,
 // where the loader that we replace follows it.
-func cutPage(html string) (string, error) {
-	_, rest, found := strings.Cut(html, "<body>")
+func cutPage(dir, name string) (string, error) {
+	html, err := os.ReadFile(filepath.Join(dir, name+".html"))
+	if err != nil {
+		return "", err
+	}
+	_, rest, found := strings.Cut(string(html), "<body>")
 	end := strings.LastIndex(rest, "<aside")
 	if !found || end < 0 {
 		return "", errors.New("the framework's document has changed: no body or no loader")
 	}
 	page := strings.TrimSpace(rest[:end])
 	if page == "" {
-		return "", errors.New("the page is empty: is it routed?")
+		return "", errors.New("the page " + name + " is empty: is it routed?")
 	}
-	return sortAttributes(page), nil
+	return sortAttributes(indent.ReplaceAllString(page, "")), nil
 }
+
+// indent is what the framework parts elements by, and the program does not.
+var indent = regexp.MustCompile(`\n\s*`)
 
 var (
 	tag       = regexp.MustCompile(`<[a-zA-Z][a-zA-Z0-9-]*(?:\s+[^\s=<>/"']+(?:="(?:[^"\\]|\\.)*")?)+\s*/?>`)
