@@ -5,16 +5,7 @@ package lean
 import (
 	"encoding/binary"
 	"slices"
-	"strings"
 )
-
-// keptNames is how the names begin by which the runtime tells its own
-// goroutines from the program's.
-const keptNames = "runtime."
-
-// anyName stands for every cleared one. It has the form of a method, which the
-// runtime takes apart when a method is called on no value.
-const anyName = "cleared.(*T).f"
 
 // forget clears from the memory what only serves to print places in the source
 // and arguments, or to stop a program by signals. Nothing moves.
@@ -23,25 +14,25 @@ func forget(memory []byte) error {
 	if err != nil {
 		return err
 	}
-	used, err := t.usedValues()
+	usedValues, err := t.usedValues()
 	if err != nil {
 		return err
 	}
-	common, err := t.clearNames()
+	usedData, err := t.usedData()
 	if err != nil {
+		return err
+	}
+	if err := t.coarsen(); err != nil {
+		return err
+	}
+	if err := t.clearNames(); err != nil {
 		return err
 	}
 	clear(t.units)
 	clear(t.files)
-	for i, v := range t.values {
-		if !used[i] && v != 0 {
-			t.values[i] = 0
-		}
-	}
+	clearUnused(t.values, usedValues)
+	clearUnused(t.data, usedData)
 	for _, about := range t.about {
-		if !strings.HasPrefix(t.name(number(about, atName)), keptNames) {
-			setNumber(about, atName, common)
-		}
 		for at, none := range unusedFields(about) {
 			setNumber(about, at, none)
 		}
@@ -49,25 +40,12 @@ func forget(memory []byte) error {
 	return nil
 }
 
-// clearNames clears every name but those that are kept, and returns where the
-// name of the others now stands.
-func (t table) clearNames() (uint32, error) {
-	common := -1
-	for at := 0; at < len(t.names); {
-		name := t.name(uint32(at))
-		if !strings.HasPrefix(name, keptNames) {
-			clear(t.names[at : at+len(name)])
-			if common < 0 && len(name) >= len(anyName) {
-				common = at
-				copy(t.names[at:], anyName)
-			}
+func clearUnused(b []byte, used []bool) {
+	for i := range b {
+		if !used[i] {
+			b[i] = 0
 		}
-		at += len(name) + 1
 	}
-	if common < 0 {
-		return 0, ErrNames
-	}
-	return uint32(common), nil
 }
 
 // usedValues tells which bytes of the tables of values the runtime reads other

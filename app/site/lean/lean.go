@@ -10,6 +10,8 @@
 //     print where a fault happened, as does what is known of arguments. They
 //     are cleared ([forget]); the tables by which the runtime walks the stack
 //     stay.
+//   - The index from a place in the code to its function names a start from
+//     which the runtime searches upwards: 64 functions share one.
 //
 // A fault then names its message, and no places. A program built by `go build`
 // alone still names them.

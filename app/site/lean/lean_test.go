@@ -13,12 +13,14 @@ import (
 	"testing"
 )
 
-// A program that leans on the tables that are kept: the stack grows and is
-// scanned, faults are caught, the runtime takes a method's name apart.
+// A program that leans on the tables that are kept: the stack grows, moves and
+// is scanned, below calls by reflection too; faults are caught, from inlined
+// code and deferred calls; the runtime takes a method's name apart.
 const source = `package main
 
 import (
 	"fmt"
+	"reflect"
 	"runtime"
 	"strings"
 )
@@ -28,6 +30,13 @@ type square struct{ side float64 }
 func (s square) Area() float64 { return s.side * s.side }
 
 type shape interface{ Area() float64 }
+
+// Called by reflection, the stack below it is scanned and moved.
+func (s square) Join(parts *[]string, end string) string {
+	deep(3000, nil)
+	runtime.GC()
+	return strings.Join(*parts, "-") + end
+}
 
 func deep(n int, kept []string) int {
 	if n == 0 {
@@ -42,8 +51,21 @@ func caught(f func()) {
 	f()
 }
 
+func byReflection() {
+	join := reflect.ValueOf(square{}).MethodByName("Join").Interface().(func(*[]string, string) string)
+	fmt.Println(join(&[]string{"a", fmt.Sprint("b")}, "."))
+	made := reflect.MakeFunc(reflect.TypeFor[func(*string) string](), func(in []reflect.Value) []reflect.Value {
+		deep(3000, nil)
+		runtime.GC()
+		return []reflect.Value{reflect.ValueOf(*in[0].Interface().(*string) + "!")}
+	}).Interface().(func(*string) string)
+	text := fmt.Sprint("c")
+	fmt.Println(made(&text))
+}
+
 func main() {
 	fmt.Println(deep(10000, nil))
+	byReflection()
 	caught(func() { var none *square; fmt.Println(shape(none).Area()) })
 	caught(func() { var list []int; fmt.Println(list[runtime.NumCPU()+6]) })
 	caught(func() { var m map[string]int; m["a"] = 1 })
@@ -84,14 +106,17 @@ func TestProgramRunsTheSame(t *testing.T) {
 	put(t, small, leaner)
 
 	want, got := run(t, whole), run(t, small)
-	if strings.Count(want, "caught: ") != 3 || !strings.Contains(want, "deadlock") {
+	if strings.Count(want, "caught: ") != 3 || !strings.Contains(want, "a-b.\nc!\n") || !strings.Contains(want, "deadlock") {
 		t.Fatalf("the program itself said:\n%s", want)
 	}
 	if got != want {
 		t.Errorf("lean:\n%s\nwhole:\n%s", got, want)
 	}
-	if bytes.Contains(leaner, []byte("main.deep")) || !bytes.Contains(leaner, []byte("runtime.gopark")) {
+	if bytes.Contains(leaner, []byte("main.deep")) || bytes.Contains(leaner, []byte("runtime.gopark")) {
 		t.Error("not the names that were to go are gone")
+	}
+	if !bytes.Contains(leaner, []byte("reflect.makeFuncStub\x00")) || !bytes.Contains(leaner, []byte("reflect.methodValueCall\x00")) {
+		t.Error("names that the runtime looks for are gone")
 	}
 	again, err := Program(leaner)
 	if err != nil || !bytes.Equal(again, leaner) {

@@ -33,10 +33,18 @@ const (
 // data (funcdata): src/internal/abi/symtab.go of Go 1.26.
 const (
 	unsafePoint = 0 // where a signal may not stop a goroutine; WebAssembly has no signals
+	inlined     = 2 // which entry of the inlined calls
 	argLive     = 3 // which arguments are alive, to print them
-	argInfo     = 5 // how to print the arguments
-	argLiveInfo = 6
-	noData      = 1<<32 - 1 // "there is none"
+
+	argPointers   = 0
+	localPointers = 1
+	stackObjects  = 2
+	inlinedCalls  = 3
+	openDefers    = 4
+	argInfo       = 5 // how to print the arguments
+	argLiveInfo   = 6
+	wrapped       = 7
+	noData        = 1<<32 - 1 // "there is none"
 )
 
 // table is the linker's table of functions, in parts of the memory.
@@ -44,6 +52,8 @@ type table struct {
 	names, units, files []byte
 	values              []byte   // pctab: tables of values by place in the code
 	about               [][]byte // _func of each function, with its lists of tables
+	data                []byte   // go:func.*: what the lists of data point into
+	buckets             []byte   // findfunctab: from a place in the code to its function
 }
 
 // findTable finds the one table of functions in the memory.
@@ -69,7 +79,10 @@ func findTable(memory []byte) (table, error) {
 	}
 	part := func(i int) []byte { return b[bounds[i]:bounds[i+1]] }
 	t.names, t.units, t.files, t.values = part(0), part(1), part(2), part(3)
-	err := t.readFunctions(b[bounds[4]:], count)
+	if err := t.readFunctions(b[bounds[4]:], count); err != nil {
+		return t, err
+	}
+	err := t.readModule(memory, uint64(from))
 	return t, err
 }
 
@@ -95,6 +108,16 @@ func (t *table) readFunctions(b []byte, count uint64) error {
 		t.about = append(t.about, about)
 	}
 	return nil
+}
+
+// lists are the offsets of a function's data, by kind; noData where it has none.
+func lists(about []byte) []uint32 {
+	var offsets []uint32
+	from := aboutSize + 4*int(number(about, atCount))
+	for at := from; at < len(about); at += 4 {
+		offsets = append(offsets, number(about, at))
+	}
+	return offsets
 }
 
 // usedFields are the fields of a function's tables of values that the runtime reads
