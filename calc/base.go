@@ -130,7 +130,7 @@ type factoredBody struct {
 // latter with and without the surcharge on the heel (ASCE 7-16 2.3.1). Soil
 // weight is D, groundwater counts with H, soil that opposes at its own factor.
 func (w *wall) factored(g ground) []factoredBody {
-	out := make([]factoredBody, 0, 3)
+	out := take(&w.room.cases, 6, 6)
 	add := func(g ground, dead float64) {
 		b := w.body(g)
 		for i := range b.Weights {

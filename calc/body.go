@@ -34,8 +34,8 @@ func (w *wall) body(g ground) stability.Body {
 	f := w.Footing
 	tf, t := f.Thickness, w.Thickness
 	b := stability.Body{Width: f.Width, Friction: f.Friction}
-	b.Drive = make([]stability.Push, 0, 5)
-	b.Weights = make([]stability.Weight, 0, 6)
+	b.Drive = take(&w.room.pushes, 5, 30)
+	b.Weights = take(&w.room.weights, 6, 36)
 	var buf [6]soil.Block
 	for _, p := range w.blocks(buf[:0], g.state, g.a, g.b, -tf, g.q) {
 		force, height := p.Resultant()
@@ -132,19 +132,20 @@ func pushName(b soil.Block) string {
 // stands answers the free body: stability with the surcharge off the heel and
 // without live load, and bearing as the worst with and without them.
 func (w *wall) stands(g ground, k *stability.Workings) (body, bearing stability.Result) {
-	var quiet stability.Workings
+	var record *stability.Workings
 	g.live = 0
 	b := w.body(g)
 	if k != nil {
-		quiet = stability.Workings{Overturning: k.Overturning, Sliding: k.Sliding, Resultant: k.Resultant}
+		record = &stability.Workings{Overturning: k.Overturning, Sliding: k.Sliding, Resultant: k.Resultant}
 		w.recordBody(k.Overturning, g, b, 1, false)
 		merge(k.Resultant, k.Overturning.Steps)
 		merge(k.Sliding, forces(k.Overturning.Steps))
 	}
-	body = stability.Check(b, &quiet)
+	body = stability.Check(b, record)
 	worst := g
 	bearing = body
-	for _, try := range w.bearingCases(g) {
+	var buf [3]ground
+	for _, try := range w.bearingCases(buf[:0], g) {
 		if r := stability.Check(w.body(try), nil); r.BearingMax > bearing.BearingMax {
 			bearing, worst = r, try
 		}
@@ -159,8 +160,9 @@ func (w *wall) stands(g ground, k *stability.Workings) (body, bearing stability.
 }
 
 // bearingCases are the variable loads that press on the ground: the surcharge
-// on the heel and the live load on the wall, alone and together.
-func (w *wall) bearingCases(g ground) (out []ground) {
+// on the heel and the live load on the wall, alone and together. It appends
+// them to out.
+func (w *wall) bearingCases(out []ground, g ground) []ground {
 	heel := g.q != (Surcharge{}) && w.heel() > 0
 	live := g.dead > 0 || (g.dead == w.Axial.Dead && w.Axial.Live > 0)
 	for _, c := range [3][2]bool{{true, false}, {false, true}, {true, true}} {

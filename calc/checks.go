@@ -91,7 +91,7 @@ func (w *wall) without(id string, st Stage, clause string, why Note, opts ...opt
 }
 
 // chain makes a chain for the working of one check.
-func chain() *working.Chain { return &working.Chain{} }
+func chain() *working.Chain { return &working.Chain{Steps: make([]working.Step, 0, 4)} }
 
 // verdict is the worst state over the deciding checks: fails, else open, else
 // holds.

@@ -49,8 +49,8 @@ func answer(in Input, as *built) Result { return newWall(in, as).answer(false) }
 func newWall(in Input, as *built) *wall {
 	r := Result{Editions: map[Rulebook]string{Engineered: codes.ACI318_19().Name, Residential: codes.IRC2021().Name}}
 	r.Stages = make([]StageResult, 0, 4)
-	r.Checks = make([]Check, 0, 32)
-	return &wall{Input: in, r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as, quiet: true}
+	r.Checks = make([]Check, 0, 36)
+	return &wall{Input: in, room: newRoom(), r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as, quiet: true}
 }
 
 // answer fills in the result. spread says whether the classes of an unknown

@@ -178,8 +178,12 @@ func (w *wall) baseAt(s *standing, a, b units.Length) (string, bool) {
 // scan finds the last whole inch above b, up to most, at which ok holds.
 func (w *wall) scan(s *standing, b, most units.Length, holds func(*standing, units.Length, units.Length) (string, bool)) (units.Length, string) {
 	safe, fails, governs := b, units.Length(-1), ""
+	outside := w.room
+	w.room = outside.probe
+	defer func() { w.room = outside }()
 	for safe < most && fails < 0 {
 		a := minLength(safe+units.Foot, most)
+		w.room.clear()
 		if g, ok := holds(s, a, b); ok {
 			safe = a
 		} else {
@@ -193,6 +197,7 @@ func (w *wall) scan(s *standing, b, most units.Length, holds func(*standing, uni
 	from, lo, hi := safe, 0, int(math.Ceil(float64(fails-safe)-1e-9))
 	for hi-lo > 1 {
 		mid := (lo + hi) / 2
+		w.room.clear()
 		if g, ok := holds(s, from+units.Length(mid), b); ok {
 			lo = mid
 		} else {

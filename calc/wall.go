@@ -24,6 +24,7 @@ type wall struct {
 	soils [2]soilState      // at rest and active, filled on first use
 	alone *standing         // how high it stands with nothing at its top
 
+	room     *room        // for the free bodies
 	quiet    bool         // no working of the demands is wanted
 	reckoned []*reckoning // their sums, each done once
 

@@ -1,0 +1,28 @@
+package calc
+
+import "standingbeam/calc/stability"
+
+// room is where the free bodies of one answer lie: a search asks for many, one
+// after the other, and gives each one's place to the next.
+type room struct {
+	probe   *room // for the bodies of a search
+	pushes  []stability.Push
+	weights []stability.Weight
+	cases   []factoredBody
+}
+
+func newRoom() *room { return &room{probe: new(room)} }
+
+// clear gives up what lies there.
+func (r *room) clear() { r.pushes, r.weights, r.cases = r.pushes[:0], r.weights[:0], r.cases[:0] }
+
+// take returns an empty slice with a place for n of its own, out of
+// pieces of chunk.
+func take[T any](from *[]T, n, chunk int) []T {
+	s := *from
+	if cap(s)-len(s) < n {
+		s = make([]T, 0, chunk)
+	}
+	*from = s[:len(s)+n]
+	return s[len(s) : len(s) : len(s)+n]
+}
