@@ -123,7 +123,7 @@ func (p *page) Render() (ui app.UI) {
 func (p *page) look() view.View {
 	k := &p.walls[p.here]
 	form := view.Form{
-		Wall: k.wall, Speaker: p.speaker, Show: p.show, Stage: p.stage, Focus: p.focus, Check: p.check,
+		Wall: k.wall, Speaker: p.speaker, Show: p.show, Stage: p.stage, Focus: p.focus, Typed: p.began.path == p.focus && p.began.now == k.wall, Check: p.check,
 		Open: p.open, Width: p.size.width, Height: p.size.height,
 	}
 	if p.drag != nil {

@@ -34,13 +34,13 @@ func (p *page) onInput(ctx app.Context, e app.Event) {
 	p.input(ctx, data(ctx, "path"), ctx.JSSrc().Get("value").String())
 }
 
-// onFocus shows the field as it was typed, all of it selected, so that the
-// next key begins anew.
+// onFocus shows what is in the field, all of it selected, so that the next key
+// begins anew.
 func (p *page) onFocus(ctx app.Context, e app.Event) {
 	defer p.caught()
 	p.focus = data(ctx, "path")
 	p.typing = p.focus
-	ctx.JSSrc().Set("value", p.wall().Field(p.focus))
+	ctx.JSSrc().Set("value", view.Begin(p.wall(), p.focus, p.speaker))
 	ctx.JSSrc().Call("select")
 	p.padFor, p.sixteenths = "", false
 	if line := ctx.JSSrc().Call("closest", ".row"); line.Truthy() && line.Call("querySelector", ".pad").Truthy() {

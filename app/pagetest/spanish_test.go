@@ -10,6 +10,7 @@ import (
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 )
 
 // speak chooses the language of the page.
@@ -130,6 +131,31 @@ func TestDecimalComma(t *testing.T) {
 	if got := eval[string](p, value); got != "3,13 m" {
 		t.Errorf("3,125 reads %q", got)
 	}
+	field := func() string { p.quiet(); return eval[string](p, value) }
+	p.tap(heightField)
+	if got := field(); got != "3,125 m" {
+		t.Errorf("a field that is begun shows %q", got)
+	}
+	for _, test := range []struct{ typed, stands, left string }{
+		{"3,05", "3,05", "3,05 m"}, {"3.05", "3.05", "3,05 m"}, {"3,125", "3,125", "3,13 m"},
+	} {
+		p.typeInto(heightField, test.typed)
+		if got := field(); got != test.stands {
+			t.Errorf("%q is typed, and %q stands there", test.typed, got)
+		}
+		p.keys(kb.Enter)
+		if got := field(); got != test.left {
+			t.Errorf("%q is left as %q, want %q", test.typed, got, test.left)
+		}
+	}
+	p.tap(heightField)
+	p.keys(kb.ArrowUp)
+	if got := field(); got != "3,2 m" {
+		t.Errorf("stepped up in the field it shows %q", got)
+	}
+	p.keys(kb.ArrowDown)
+	p.setHeight("3,125")
+	p.quiet()
 	if file := string(p.file()); !strings.Contains(file, `"3.125 m"`) {
 		t.Errorf("the file says %s", file)
 	}

@@ -16,7 +16,8 @@ type Form struct {
 	Hold    draw.Window // the picture's window while a handle is dragged
 	Width   float64     // of the picture in CSS pixels
 	Height  float64
-	Focus   string          // path of the field that is being typed in
+	Focus   string          // path of the field that has the focus
+	Typed   bool            // something was typed into it
 	Check   string          // key of the check whose working is open
 	Open    map[string]bool // parts of the page that are open; others stay empty
 }

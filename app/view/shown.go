@@ -13,7 +13,10 @@ import (
 // shown is what stands in a field: what was typed while it is being typed and
 // while it cannot be read, else its value as the reader writes it.
 func (q *questions) shown(path, text string, info wallfile.FieldInfo) string {
-	if text == "" || path == q.f.Focus || q.problems[path] != "" || !quantity(info) {
+	switch {
+	case path == q.f.Focus && !q.f.Typed:
+		return Begin(q.w, path, q.s)
+	case text == "" || path == q.f.Focus || q.problems[path] != "" || !quantity(info):
 		return text
 	}
 	v, err := entry.Quantity(text, info.Quantity, reading(info, q.f.Speaker))
@@ -26,6 +29,18 @@ func (q *questions) shown(path, text string, info wallfile.FieldInfo) string {
 		return text
 	}
 	return q.s.Quantity(v)
+}
+
+// Begin is the text that stands in a field when typing in it begins: what is in
+// the file, with the reader's decimal sign.
+func Begin(w *wallfile.Wall, path string, s words.Speaker) string {
+	text := w.Field(path)
+	if info, ok := infoOf(path); ok && s.DecimalComma && quantity(info) {
+		if _, err := entry.Quantity(text, info.Quantity, entry.Options{Strict: true}); err == nil {
+			return strings.ReplaceAll(text, ".", ",")
+		}
+	}
+	return text
 }
 
 // readersOwn reports whether a text is written in a unit of the reader's

@@ -21,6 +21,36 @@ func TestTypedHeight(t *testing.T) {
 	}
 }
 
+// Where the decimal sign is a comma, a field that is begun shows one; what is
+// typed there stays as it is typed, whatever the sign.
+func TestBegin(t *testing.T) {
+	comma := words.Speaker{System: words.Metric, DecimalComma: true}
+	for _, test := range []struct{ path, text, want string }{
+		{"height", "2.74 m", "2,74 m"}, {"height", "9 ft 4 1/2 in", "9 ft 4 1/2 in"}, {"height", "2,5", "2,5"},
+		{"height", "1.2.3", "1.2.3"}, {"height", "", ""}, {"footing.friction", "0.35", "0,35"},
+		{"concrete", "3.5 ksi", "3,5 ksi"}, {"name", "No. 4", "No. 4"},
+	} {
+		w := setting(Example(), test.path, test.text)
+		if got := Begin(&w, test.path, comma); got != test.want {
+			t.Errorf("%s %q begins as %q, want %q", test.path, test.text, got, test.want)
+		}
+		if got := Begin(&w, test.path, words.Speaker{}); got != test.text {
+			t.Errorf("with a point, %s %q begins as %q", test.path, test.text, got)
+		}
+	}
+	for _, test := range []struct {
+		text, want string
+		typed      bool
+	}{{"2.74 m", "2,74 m", false}, {"2.7", "2.7", true}, {"2,7", "2,7", true}} {
+		f := phone(setting(Example(), "height", test.text))
+		f.Speaker, f.Focus, f.Typed = comma, "height", test.typed
+		v, _ := New(f, Good{})
+		if got := fieldOf(t, v, "height").Shown; got != test.want {
+			t.Errorf("%q, typed %v, shows as %q, want %q", test.text, test.typed, got, test.want)
+		}
+	}
+}
+
 // An unreadable height is said at the height alone, and the fill that it
 // limits is not blamed.
 func TestBlame(t *testing.T) {
