@@ -81,6 +81,7 @@ func (p *page) take(ctx app.Context, content string) {
 	p.open["walls"] = len(walls) > 1
 	p.add(ctx, walls...)
 	if len(walls) == 1 {
+		p.focusOn("#walls")
 		p.tell(ctx, told{text: p.speaker.Sentence("page.imported-one", walls[0].Name)})
 		return
 	}

@@ -28,14 +28,26 @@ func (p *page) onOpen(ctx app.Context, e app.Event) {
 	if i, ok := p.wallAt(ctx); ok {
 		p.open["walls"] = false
 		p.goTo(ctx, i)
-		ctx.Defer(func(app.Context) { focusOn("walls") })
+		p.focusOn("#walls")
 	}
 }
 
-// focusOn gives the focus to an element, where the one that had it goes.
-func focusOn(id string) {
-	if element := app.Window().GetElementByID(id); element.Truthy() {
-		element.Call("focus")
+// focusOn gives the focus to an element of the page as it is drawn next, where
+// the one that had it goes.
+func (p *page) focusOn(selector string) {
+	p.self.Defer(func(app.Context) {
+		if element := app.Window().Get("document").Call("querySelector", selector); element.Truthy() {
+			element.Call("focus")
+		}
+	})
+}
+
+// focusOnKept gives it to a wall in the list, or to what opens the list.
+func (p *page) focusOnKept(i int) {
+	if p.open["walls"] {
+		p.focusOn(`.kept-open[data-wall="` + strconv.Itoa(i) + `"]`)
+	} else {
+		p.focusOn("#walls")
 	}
 }
 
@@ -98,17 +110,19 @@ func (p *page) remove(ctx app.Context, i int) {
 			at := min(i, len(p.walls))
 			p.walls = slices.Insert(slices.Clone(p.walls), at, gone)
 			p.goTo(ctx, at)
+			p.focusOnKept(at)
 		}}},
 	})
+	p.focusOnKept(min(i, len(p.walls)-1))
 }
 
 // tell shows a message. It goes by itself when there is nothing to be done.
 func (p *page) tell(ctx app.Context, t told) {
 	p.tellings++
 	p.told = t
-	ctx.Defer(p.settle)
+	p.self.Defer(p.settle)
 	if now := p.tellings; len(t.acts) == 0 {
-		ctx.After(toldTime, func(app.Context) {
+		p.self.After(toldTime, func(app.Context) {
 			if p.tellings == now {
 				p.told = told{}
 			}
@@ -132,11 +146,13 @@ func (p *page) onTold(ctx app.Context, e app.Event) {
 func (p *page) onFaultSaved(ctx app.Context, e app.Event) {
 	defer p.caught()
 	p.fault = ""
-	p.takeTheirs(ctx)
+	p.takeTheirs(p.self)
+	p.focusOn("#walls")
 }
 
 func (p *page) onFaultExample(ctx app.Context, e app.Event) {
 	defer p.caught()
 	p.fault = ""
 	p.add(ctx, p.example())
+	p.focusOn("#walls")
 }

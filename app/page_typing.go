@@ -78,10 +78,10 @@ func (p *page) onBlur(ctx app.Context, e app.Event) {
 			p.changed(ctx)
 		}
 	}
-	ctx.Defer(p.settle)
+	p.self.Defer(p.settle)
 	// What shows beside a field while it is typed in goes a little later, so
 	// that what is being tapped at the moment does not move away.
-	ctx.After(tapTime, func(ctx app.Context) {
+	p.self.After(tapTime, func(ctx app.Context) {
 		defer p.caught()
 		p.typing = p.focus
 		ctx.Defer(p.fit)

@@ -11,7 +11,18 @@
   if (elsewhere) { root.dataset.coming = elsewhere[1] || elsewhere[3]; }
   const theme = root.dataset.coming !== "embed" && noted("theme");
   if (theme) { root.dataset.theme = theme; }
-  if (theme === "glare") { document.getElementById("glare").media = "screen and (forced-colors: none)"; }
+  if (theme === "glare") {
+    const watch = new MutationObserver(layGlare);
+    watch.observe(document, { childList: true, subtree: true });
+    layGlare();
+    // layGlare needs the link, which may be still to come.
+    function layGlare() {
+      const glare = document.getElementById("glare");
+      if (!glare) { return; }
+      watch.disconnect();
+      glare.media = "screen and (forced-colors: none)";
+    }
+  }
   const language = (noted("language") || navigator.language || "").slice(0, 2).toLowerCase();
   if ({{languages}}.includes(language)) {
     root.lang = language;
@@ -25,16 +36,19 @@
     root.dataset.coming = "words";
     if (tried(() => navigator.serviceWorker.controller)) { return; }
     const come = fetch(language + ".html?v=" + root.dataset.version).then((r) => r.ok ? r.text() : "").catch(() => "");
-    document.addEventListener("readystatechange", async () => {
-      const page = await come, front = document.getElementById("front");
+    const whole = document.readyState !== "loading" ||
+      new Promise((done) => document.addEventListener("readystatechange", done, { once: true }));
+    Promise.all([come, whole]).then(([page]) => {
+      const front = document.getElementById("front");
       if (page && document.getElementById("app-wasm-loader") && getComputedStyle(front).visibility === "hidden") {
         front.outerHTML = page;
         delete root.dataset.coming;
       }
-    }, { once: true });
+    });
   }
 
-  // A document that was cut off never starts the calculator.
+  // A document that was cut off never starts the calculator. What has come of it
+  // offers to try again, after a while.
   addEventListener("online", () => {
     if (document.readyState === "loading") { location.reload(); }
   });

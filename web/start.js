@@ -33,7 +33,8 @@ for (const name of ["localStorage", "sessionStorage"]) {
   }
 }
 
-// What is said before the program has come, and when it cannot.
+// What is said before the program has come, and when it cannot. The language is
+// the one chosen before, else the browser's.
 const words = {
   en: {
     loading: "Loading the calculator",
@@ -50,7 +51,8 @@ const words = {
     reload: "Cargar la página otra vez",
   },
 };
-const language = document.documentElement.lang; // as early.js has found it
+const language = [localStorage.getItem("standing-beam language"), navigator.language]
+  .map((tag) => (tag || "").slice(0, 2).toLowerCase()).find((tag) => words[tag]) || "en";
 const say = words[language];
 // element is one of the document's, or one that is nowhere when the document
 // was cut off before it.

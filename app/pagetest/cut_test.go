@@ -149,12 +149,6 @@ func TestCutInEachFile(t *testing.T) {
 			p.expectBreaks()
 			_ = chromedp.Do(p.ctx, chromedp.Navigate(h.url(""))) // breaks
 			p.breaks(h)
-			if file == "/" { // nothing may have come that could tell: a browser has its own button
-				h.line.mend()
-				p.reload()
-				p.wholeOffline(h)
-				return
-			}
 			// The starting script may not be there to tell: then the document does,
 			// after a while that is not waited for.
 			p.until(`(document.getAnimations().forEach((a) => a.finish()),
@@ -167,6 +161,22 @@ func TestCutInEachFile(t *testing.T) {
 			p.wholeOffline(h)
 		})
 	}
+}
+
+// What has come of a document that was cut off offers to try again sooner than
+// one that only waits for its scripts.
+func TestCutDocumentSaysItSoon(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	release := p.hold(h, func() { p.visit(h.url("")) })
+	delay := `getComputedStyle(document.getElementById("app-waits")).animationDelay`
+	whole := eval[string](p, delay)
+	cut := eval[string](p, `(document.getElementById("app-end").remove(), `+delay+`)`)
+	if whole != "20s" || cut != "5s" {
+		t.Errorf("a whole document says it after %s, one that was cut off after %s; want 20s and 5s", whole, cut)
+	}
+	close(release)
+	p.ready()
 }
 
 // tapIfThere presses what may have gone by then.

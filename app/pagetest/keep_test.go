@@ -99,6 +99,41 @@ func TestKeptInTwoTabs(t *testing.T) {
 	p.wantHeight("16 ft 0 in")
 }
 
+// Who is told that another tab has kept something else can have that shown, or
+// keep what is here; both go on from there.
+func TestKeptByTheOtherTab(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, phone)
+	p.open(h.url(""))
+	p.setHeight("13 ft 0 in")
+	p.kept("13 ft 0 in")
+	q := p.another(phone)
+	q.open(h.url(""))
+	for _, test := range []struct{ button, says, theirs, here, then string }{
+		{"#told-0", "Show theirs", "14 ft 0 in", "14 ft 0 in", "16 ft 0 in"},
+		{"#told-1", "Keep mine", "12 ft 0 in", "15 ft 0 in", "17 ft 0 in"},
+	} {
+		p.setHeight(test.theirs)
+		p.kept(test.theirs)
+		q.setHeight("15 ft 0 in")
+		q.until(toldSomething)
+		if got := q.text(test.button); got != test.says {
+			t.Fatalf("the button says %q, want %q", got, test.says)
+		}
+		q.tap(test.button)
+		q.wantHeight(test.here)
+		q.until("!(" + toldSomething + ")")
+		q.kept(test.here)
+		q.setHeight(test.then)
+		q.kept(test.then)
+		if eval[bool](q, toldSomething) {
+			t.Errorf("after %q is said %q", test.says, q.text("#told"))
+		}
+		p.reload()
+		p.wantHeight(test.then)
+	}
+}
+
 // Where storage is refused or full, the page works and says so.
 func TestKeptNowhere(t *testing.T) {
 	h := newHost(t, distDir, "/")

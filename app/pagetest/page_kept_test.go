@@ -84,6 +84,39 @@ func TestKeptWalls(t *testing.T) {
 	}
 }
 
+// Who goes by the keyboard keeps the place when what was pressed goes away, and
+// what was done by it is kept.
+func TestFocusStays(t *testing.T) {
+	h := newHost(t, distDir, "/")
+	p := openTab(t, desk)
+	p.open(h.url(""))
+	enter := func(selector, want string) {
+		t.Helper()
+		eval[bool](p, fmt.Sprintf(`(document.querySelector(%q).focus(), true)`, selector))
+		p.keys(kb.Enter)
+		p.quiet()
+		if got := eval[bool](p, fmt.Sprintf(`document.activeElement.matches(%q)`, want)); !got {
+			t.Errorf("after Enter on %s the focus is on %s, not on %s", selector, eval[string](p, `document.activeElement.outerHTML.slice(0, 200)`), want)
+		}
+	}
+	enter("#walls", "#walls")
+	enter(`[data-act="copy"][data-wall="0"]`, `[data-act="copy"][data-wall="0"]`)
+	enter("#wall-new", "#wall-new")
+	enter(`[data-act="delete"][data-wall="2"]`, `.kept-open[data-wall="1"]`)
+	enter("#told-0", `.kept-open[data-wall="2"]`)
+	enter(`[data-act="delete"][data-wall="0"]`, `.kept-open[data-wall="0"]`)
+	enter("#told-0", `.kept-open[data-wall="0"]`)
+	enter(`.kept-open[data-wall="1"]`, "#walls")
+	// The page does not get to know that it is left, as when a phone kills it.
+	eval[bool](p, `["pagehide", "visibilitychange"].every((name) => (addEventListener(name, (e) => e.stopImmediatePropagation(), true), true))`)
+	p.saved()
+	name := p.text("#walls span")
+	p.reload()
+	if got := p.text("#walls span"); got != name {
+		t.Errorf("the wall that was opened is %q, after a reload it is %q", name, got)
+	}
+}
+
 // saved waits until what is on the screen has been handed over to be kept.
 func (p *tab) saved() {
 	p.t.Helper()
