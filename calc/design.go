@@ -88,7 +88,6 @@ func (w *wall) answer(spread bool) Result {
 	if spread && w.Soil.Basis == SoilUnknown {
 		w.spread()
 	}
-	w.closing()
 	r.Verdict = verdict(r.Checks)
 	r.Input = w.Input
 	return *r
@@ -142,14 +141,6 @@ func (w *wall) askSeismic() {
 		w.leaveOpen("seismic-earth", Finished, units.Quantity{}, "1807.2.2", note("needs-seismic-earth"), by(w.ibc.Name))
 		w.engineer("seismic-earth")
 	}
-}
-
-// closing adds what the whole answer leaves to others.
-func (w *wall) closing() {
-	if w.r.Table.Inside && w.r.Verdict == Holds {
-		return
-	}
-	w.r.Engineer = append(w.r.Engineer, w.r.Table.Reasons...)
 }
 
 // band is what the picture compares the curve with.

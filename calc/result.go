@@ -262,6 +262,6 @@ type Result struct {
 	Layout       Layout
 	Assumptions  []Note
 	Warnings     []Note
-	Engineer     []Note
+	Engineer     []Note // beside the reasons why the wall is outside the table
 	Cautions     []Note // matter today, shown under the headline
 }

@@ -1,66 +1,22 @@
 package draw
 
-import "unicode/utf8"
+import (
+	"strings"
 
-// Widths of letters, in thousandths of the type size, of the characters from
-// space to tilde. They are the advances of DejaVu Sans and DejaVu Sans Bold
-// 2.37, read from the fonts' own tables. DejaVu is wider than the system fonts
-// of phones and desks, so a label that fits by this table fits there too.
-var (
-	plainAdvance = [95]uint16{
-		318, 401, 460, 838, 637, 951, 780, 275, 391, 391, 500, 838, 318, 361, 318, 337,
-		637, 637, 637, 637, 637, 637, 637, 637, 637, 637, 337, 337, 838, 838, 838, 531,
-		1000, 685, 687, 699, 771, 632, 576, 775, 752, 295, 295, 656, 558, 863, 749, 788,
-		604, 788, 695, 635, 611, 732, 685, 989, 686, 611, 686, 391, 337, 391, 838, 500,
-		500, 613, 635, 550, 635, 616, 353, 635, 634, 278, 278, 580, 278, 975, 634, 612,
-		635, 635, 412, 521, 393, 634, 592, 818, 592, 592, 525, 637, 337, 637, 838,
-	}
-	boldAdvance = [95]uint16{
-		349, 457, 521, 838, 696, 1002, 873, 307, 458, 458, 523, 838, 380, 416, 380, 366,
-		696, 696, 696, 696, 696, 696, 696, 696, 696, 696, 400, 400, 838, 838, 838, 581,
-		1000, 774, 763, 734, 831, 684, 684, 821, 837, 373, 373, 775, 638, 996, 837, 851,
-		733, 851, 771, 721, 683, 813, 774, 1104, 771, 725, 726, 458, 366, 458, 838, 500,
-		500, 675, 716, 593, 716, 679, 436, 716, 712, 343, 343, 666, 343, 1042, 712, 688,
-		716, 716, 494, 596, 479, 712, 652, 924, 646, 652, 583, 712, 366, 712, 838,
-	}
+	"standingbeam/app/letters"
 )
-
-// otherAdvance is taken for any character outside the table: the widest that a
-// label uses (the fractions of DejaVu Sans Bold, 1.035).
-const otherAdvance = 1040
-
-// ascent of a line of type, as a share of the type size (DejaVu Sans, hhea
-// table).
-const ascent = 0.929
 
 // hinting is what a line gets wider, in pixels, where a renderer sets letters
 // on whole pixels: measured in Chromium over 1200 labels, 1.1 at most.
 const hinting = 1.2
 
-// textWidth estimates how wide a line of type is, on the generous side.
+// textWidth estimates how wide a line of type is, on the generous side. What
+// is lowered is set in smaller letters.
 func textWidth(text string, size float64, bold bool) float64 {
-	table := &plainAdvance
-	if bold {
-		table = &boldAdvance
+	w := letters.Width(text, size, bold) + hinting
+	_, after, _ := strings.Cut(text, string(lower))
+	if low, _, found := strings.Cut(after, string(raise)); found {
+		w -= letters.Width(low, size, bold) / 7
 	}
-	sum, whole := 0, 0 // whole is what stands before a lowered part
-	for i := 0; i < len(text); {
-		c := text[i]
-		if c < utf8.RuneSelf {
-			i++
-			switch {
-			case c == lower:
-				whole = sum
-			case c == raise:
-				sum = whole + (sum-whole)*6/7
-			case c >= ' ' && c <= '~':
-				sum += int(table[c-' '])
-			}
-			continue
-		}
-		_, n := utf8.DecodeRuneInString(text[i:])
-		i += n
-		sum += otherAdvance
-	}
-	return float64(sum)*size/1000 + hinting
+	return w
 }

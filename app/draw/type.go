@@ -1,6 +1,10 @@
 package draw
 
-import "strings"
+import (
+	"strings"
+
+	"standingbeam/app/letters"
+)
 
 // letter puts the placed labels on the sheet and returns the space that each
 // line takes.
@@ -30,7 +34,7 @@ func (s *sheet) label(out []Box, l *placed) []Box {
 		size := n.size()
 		w, h := n.width(), n.height()
 		if l.spot.turned {
-			s.turned(l, n, x+size*ascent, l.box.Y+l.box.H/2)
+			s.turned(l, n, x+size*letters.Ascent, l.box.Y+l.box.H/2)
 			out = append(out, Box{Text: unmarked(n.text), X: x, Y: l.box.Y + (l.box.H-w)/2, W: h, H: w})
 			x += h
 			continue
@@ -44,7 +48,7 @@ func (s *sheet) label(out []Box, l *placed) []Box {
 		}
 		s.open("text", n.class(l.class))
 		s.attr("x", ax)
-		s.attr("y", y+size*ascent)
+		s.attr("y", y+size*letters.Ascent)
 		if anchor != "start" {
 			s.raw(` text-anchor="` + anchor + `"`)
 		}

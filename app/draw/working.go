@@ -129,7 +129,7 @@ func (k *sketch) is(symbol string) string {
 	if g.Unit.Symbol == "" {
 		return symbolOf(symbol) + " = " + g.Text
 	}
-	return symbolOf(symbol) + " = " + g.Text + " " + g.Unit.Symbol
+	return symbolOf(symbol) + " = " + g.Text + " " + g.Unit.Sign()
 }
 
 // amount writes a value that the working does not have by itself, with the
@@ -147,7 +147,7 @@ func (k *sketch) amount(v float64, kind units.Kind) string {
 	if digits > 0 {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".,")
 	}
-	return text + " " + kind.US().Symbol
+	return text + " " + kind.US().Sign()
 }
 
 // Marks around what stands below a letter, in a line of type.

@@ -74,7 +74,7 @@ func (t *teller) wall(r calc.Result) {
 	t.table(r.Table)
 	t.chart(r.Chart, r.LowFirst)
 	t.spread(r.Spread)
-	t.section("report.engineer", without(r.Engineer, r.Table.Reasons))
+	t.section("report.engineer", r.Engineer)
 	t.section("report.warnings", r.Warnings)
 	t.section("report.assumptions", r.Assumptions)
 }
@@ -90,20 +90,6 @@ func (t *teller) notes(indent int, id string, notes []calc.Note) {
 	for _, n := range notes {
 		t.line(indent, t.s.Sentence(id, t.s.Note(n)))
 	}
-}
-
-// without leaves out the notes that stand in other already.
-func without(notes, other []calc.Note) (out []calc.Note) {
-	said := map[string]bool{}
-	for _, n := range other {
-		said[n.ID] = true
-	}
-	for _, n := range notes {
-		if !said[n.ID] {
-			out = append(out, n)
-		}
-	}
-	return out
 }
 
 // printable keeps a name on its line.

@@ -181,7 +181,7 @@ func amount(g formula.Given) string {
 	if g.Unit.Symbol == "" {
 		return g.Text
 	}
-	return g.Text + " " + g.Unit.Symbol
+	return g.Text + " " + g.Unit.Sign()
 }
 
 // result is the number in the unit of its formula, and in the reader's where

@@ -138,11 +138,8 @@ func amount(s words.Speaker, c calc.Check) string {
 	if number, unit, ok := strings.Cut(demand, " "); ok && unit == capacity[strings.Index(capacity, " ")+1:] && !strings.Contains(unit, " ") {
 		demand = number // the unit is said once
 	}
-	return raised(s.Sentence("check.amount", demand, capacity))
+	return s.Sentence("check.amount", demand, capacity)
 }
-
-// raised writes the powers of units as people do.
-var raised = strings.NewReplacer("in2", "in²", "in3", "in³", "in4", "in⁴", "mm2", "mm²", "mm3", "mm³", "mm4", "mm⁴", "/m3", "/m³", "m2/m", "m²/m").Replace
 
 // figure writes a ratio rounded up, so that what is shown as 1.00 holds.
 func figure(s words.Speaker, r float64) string {

@@ -70,9 +70,9 @@ func reading(info wallfile.FieldInfo, s words.Speaker) entry.Options {
 func (q *questions) hint(path string, info wallfile.FieldInfo) string {
 	if v, ok := q.taken(path); ok {
 		if CanStep(path) {
-			return raised(q.s.Quantity(v)) // there is no room for more, and the help says it
+			return q.s.Quantity(v) // there is no room for more, and the help says it
 		}
-		return q.s.Sentence("page.taken", raised(q.s.Quantity(v)))
+		return q.s.Sentence("page.taken", q.s.Quantity(v))
 	}
 	if q.s.Has("page.left-out." + path) {
 		return q.s.Word("page.left-out." + path)

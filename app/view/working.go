@@ -158,10 +158,10 @@ func (w *writing) steps(from, to int) []Step {
 	out := make([]Step, 0, to-from)
 	for i := from; i < to; i++ {
 		l := &w.lines[i]
-		value := joinUnit(l.Result.Text, raised(l.Result.Unit.Symbol))
+		value := joinUnit(l.Result.Text, l.Result.Unit.Sign())
 		one := Step{ID: w.id(i), Number: strconv.Itoa(i + 1), Means: w.s.Symbol(w.check.ID, l.Step.Symbol), Source: w.source(l.Step.Clause),
 			Formula: below(w.s, l.Formula.MathML(formula.Symbol(l.Step.Symbol)+formula.Sign("="))),
-			Result:  formula.Math(formula.Sign("=") + formula.Amount(l.Result.Text, raised(l.Result.Unit.Symbol))), Metric: w.metric(l.Result)}
+			Result:  formula.Math(formula.Sign("=") + formula.Amount(l.Result.Text, l.Result.Unit.Sign())), Metric: w.metric(l.Result)}
 		text := []string{formula.SymbolText(l.Step.Symbol), l.Formula.Text()}
 		if !l.Numbers.Empty() {
 			one.Numbers = below(w.s, l.Numbers.MathML(formula.Sign("=")))
@@ -198,7 +198,7 @@ func (w *writing) given() (out []Symbol) {
 			if t.From >= 0 {
 				continue
 			}
-			value := joinUnit(t.Text, raised(t.Unit.Symbol))
+			value := joinUnit(t.Text, t.Unit.Sign())
 			n, known := at[t.Symbol]
 			switch {
 			case !known:
@@ -218,7 +218,7 @@ func (w *writing) metric(g formula.Given) string {
 	if w.s.System != words.Metric || g.Of.Kind.US() == g.Of.Kind.Metric() {
 		return ""
 	}
-	return raised(w.s.Quantity(g.Of))
+	return w.s.Quantity(g.Of)
 }
 
 // source is where a step comes from: clause and edition, or the sum itself.
@@ -242,7 +242,7 @@ func (w *writing) limit() string {
 	case c.State == calc.NotApplicable, c.NoValue && c.Demand.Base == 0:
 		return ""
 	case c.NoValue:
-		return raised(s.Sentence("working.limit-open", s.Demand(c.Demand)))
+		return s.Sentence("working.limit-open", s.Demand(c.Demand))
 	case c.Service && c.Demand.Kind == units.None:
 		return s.Sentence("working.limit-factor", s.Demand(c.Demand), s.Capacity(c.Capacity), state)
 	}
@@ -252,9 +252,9 @@ func (w *writing) limit() string {
 		demand, capacity = s.Quantity(c.Demand), s.Quantity(c.Capacity)
 	}
 	if !ok {
-		return raised(s.Sentence("working.limit", demand, capacity, state))
+		return s.Sentence("working.limit", demand, capacity, state)
 	}
-	return raised(s.Sentence("working.limit-ratio", demand, capacity, figure(s, r), state))
+	return s.Sentence("working.limit-ratio", demand, capacity, figure(s, r), state)
 }
 
 func joinUnit(number, unit string) string {

@@ -127,7 +127,7 @@ func TestSumsComeOut(t *testing.T) {
 func TestMetricValuesAreTheResults(t *testing.T) {
 	kinds := map[string]units.Kind{}
 	for k := units.Level; k <= units.Stiffness; k++ {
-		kinds[raised(k.US().Symbol)+"|"+raised(k.Metric().Symbol)] = k
+		kinds[k.US().Sign()+"|"+k.Metric().Sign()] = k
 	}
 	compared := 0
 	everyWall(t, fewer(200), func(name string, r calc.Result) {
@@ -186,7 +186,7 @@ func TestResultsAreTheAnswers(t *testing.T) {
 					fields := strings.Fields(taken(step.Text).result)
 					printed, err := computeAgain(fields[0])
 					unit := strings.Join(fields[1:], " ")
-					if err != nil || value.US() < printed.low-1e-12 || value.US() > printed.high+1e-12 || unit != raised(value.Kind.US().Symbol) {
+					if err != nil || value.US() < printed.low-1e-12 || value.US() > printed.high+1e-12 || unit != value.Kind.US().Sign() {
 						t.Errorf("%s, %s: %s is printed for %v %s", name, c.ID, step.Text, value.US(), value.Kind.US().Symbol)
 					}
 				}

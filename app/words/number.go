@@ -86,11 +86,11 @@ func (s Speaker) quantity(q units.Quantity, r rounding) string {
 	if v := q.In(u); (q.Kind == units.Weight || q.Kind == units.Degrees) && math.Abs(v-math.Round(v)) < slack {
 		digits = 0
 	}
-	return join(s.number(q.In(u), digits, r), u.Symbol)
+	return join(s.number(q.In(u), digits, r), u.Sign())
 }
 
 // Unit is the symbol of the unit in which the reader reads a kind.
-func (s Speaker) Unit(k units.Kind) string { return s.unit(k).Symbol }
+func (s Speaker) Unit(k units.Kind) string { return s.unit(k).Sign() }
 
 func (s Speaker) unit(k units.Kind) units.Unit {
 	if s.System == Metric {
@@ -100,10 +100,12 @@ func (s Speaker) unit(k units.Kind) units.Unit {
 }
 
 // digits are the decimals of q: those of its unit, more where it would read as
-// nothing else.
+// nothing else, fewer where it would read as more than four figures.
 func (s Speaker) digits(q units.Quantity, u units.Unit) int {
-	v := math.Abs(q.In(u))
-	for d := u.Digits; d < u.Digits+3; d++ {
+	v, n := math.Abs(q.In(u)), u.Digits
+	for ; n > 0 && v >= math.Pow(10, float64(4-n)); n-- {
+	}
+	for d := n; d < u.Digits+3; d++ {
 		if v == 0 || v >= math.Pow(10, float64(-d)) {
 			return d
 		}

@@ -27,11 +27,14 @@ func TestQuantity(t *testing.T) {
 		{metric.Quantity(moment), "8.06 kN-m/m"}, {metric.Capacity(moment), "8.05 kN-m/m"}, {comma.Quantity(moment), "8,06 kN-m/m"},
 		{us.Demand(units.Of(322*units.PLF, units.LineForce)), "322 lb/ft"}, {us.Demand(units.Of(321.5625*units.PLF, units.LineForce)), "322 lb/ft"},
 		{us.Capacity(units.Of(321.999999999*units.PLF, units.LineForce)), "322 lb/ft"}, {us.Quantity(units.Of(1234567*units.PLF, units.LineForce)), "1,234,567 lb/ft"},
-		{comma.Quantity(units.Of(1234567*units.KNPerM, units.LineForce)), "1\u202f234\u202f567,00 kN/m"},
+		{comma.Quantity(units.Of(1234567*units.KNPerM, units.LineForce)), "1\u202f234\u202f567 kN/m"},
+		// Four figures say enough: rounded up for a demand, down for a capacity.
+		{metric.Demand(units.Of(151.8001*units.KNmPerM, units.LineMoment)), "151.9 kN-m/m"}, {metric.Capacity(units.Of(151.89*units.KNmPerM, units.LineMoment)), "151.8 kN-m/m"},
+		{metric.Quantity(units.Of(18.85*units.KNPerM3, units.Weight)), "18.85 kN/m³"},
 		{us.Quantity(units.Of(45*units.PCF, units.Weight)), "45 pcf"}, {us.Quantity(units.Of(62.4*units.PCF, units.Weight)), "62.4 pcf"},
 		{us.Quantity(units.Of(30*units.Degree, units.Degrees)), "30 deg"}, {us.Quantity(units.Quantity{Base: 0.4}), "0.40"}, {us.Demand(units.Quantity{Base: 1.5}), "1.50"},
 		{us.Capacity(units.Quantity{Base: 1.4999}), "1.49"}, {us.Quantity(units.Of(-0.2*units.PLF, units.LineForce)), "−0.2 lb/ft"}, {us.Quantity(units.Of(0*units.PLF, units.LineForce)), "0 lb/ft"},
-		{us.Quantity(units.Of(0.1333*units.In2PerFt, units.SteelArea)), "0.133 in2/ft"},
+		{us.Quantity(units.Of(0.1333*units.In2PerFt, units.SteelArea)), "0.133 in²/ft"},
 		{us.Quantity(units.Quantity{Base: math.NaN(), Kind: units.Strength}), "–"}, {us.Demand(units.Quantity{Base: math.Inf(1), Kind: units.Level}), "–"},
 		{us.Number(-0.001, 2), "0.00"}, {us.Number(2500, 0), "2,500"},
 	} {

@@ -39,7 +39,7 @@ func (s Speaker) fine(q units.Quantity) string {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return unknown
 	}
-	return join(strconv.FormatFloat(v, 'g', 7, 64), u.Symbol)
+	return join(strconv.FormatFloat(v, 'g', 7, 64), u.Sign())
 }
 
 // Field names a field of the wall file by its path.

@@ -1,5 +1,7 @@
 package units
 
+import "strings"
+
 // Kind says what a [Quantity] measures and in which units people read it.
 type Kind uint8
 
@@ -33,6 +35,12 @@ type Unit struct {
 	// Digits is the number of decimals a person reads.
 	Digits int
 }
+
+// Sign is the symbol as people write it, with raised powers: in², kN/m³. The
+// symbol itself stays one that can be typed.
+func (u Unit) Sign() string { return raise.Replace(u.Symbol) }
+
+var raise = strings.NewReplacer("2", "²", "3", "³", "4", "⁴")
 
 var table = [kinds][2]Unit{
 	None:       {{"", 1, 2}, {"", 1, 2}},
