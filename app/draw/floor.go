@@ -49,5 +49,7 @@ func (p *picture) floor() float64 {
 		p.s.rect("wood", "", left, p.y(p.h+sillDepth), (p.faceB()-p.faceA())*0.8, p.y(p.h)-p.y(p.h+sillDepth))
 	}
 	p.p.inked.area(Box{X: left, Y: y, W: 30, H: p.y(joist-joistDepth) - y}, 6)
+	p.p.inked.line(left, y, w, y, 4)
+	p.p.inked.line(left, p.y(joist-joistDepth), w, p.y(joist-joistDepth), 4)
 	return joist - joistDepth/2
 }

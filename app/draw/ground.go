@@ -29,6 +29,10 @@ func (p *picture) grades() (a, b float64) {
 	return math.Min(a, p.h), math.Min(b, p.h)
 }
 
+// beyond is how far the earth reaches past the picture's edges: a page that has
+// more room than the picture takes lets it be seen.
+const beyond = 900
+
 // ground draws the earth on both sides and under the footing, standing water
 // and a load on the ground.
 func (p *picture) ground() {
@@ -36,16 +40,16 @@ func (p *picture) ground() {
 	w, h := p.o.Width, p.o.Height
 	b = math.Max(b, p.in.Foot.SlabBase.Inches())
 	e := &path{}
-	e.move(0, p.y(a)).line(p.faceA(), p.y(a)).line(p.faceA(), p.y(0)).line(p.x(-p.heel), p.y(0)).
+	e.move(-beyond, p.y(a)).line(p.faceA(), p.y(a)).line(p.faceA(), p.y(0)).line(p.x(-p.heel), p.y(0)).
 		line(p.x(-p.heel), p.y(-p.foot)).line(p.x(p.t+p.toe), p.y(-p.foot)).line(p.x(p.t+p.toe), p.y(0)).
-		line(p.faceB(), p.y(0)).line(p.faceB(), p.y(b)).line(w, p.y(b)).line(w, h).line(0, h).close()
+		line(p.faceB(), p.y(0)).line(p.faceB(), p.y(b)).line(w+beyond, p.y(b)).line(w+beyond, h+beyond).line(-beyond, h+beyond).close()
 	p.s.draw("earth", e)
 	p.s.drawIn("hatched", p.o.ID+"-earth", e)
 	p.water(a)
 	s := &path{}
-	s.move(0, p.y(a)).line(p.faceA(), p.y(a))
+	s.move(-beyond, p.y(a)).line(p.faceA(), p.y(a))
 	if !p.slabAtFoot() {
-		s.move(p.faceB(), p.y(b)).line(w, p.y(b))
+		s.move(p.faceB(), p.y(b)).line(w+beyond, p.y(b))
 	}
 	p.s.draw("surface", s)
 	p.p.inked.line(0, p.y(a), p.faceA(), p.y(a), 3)

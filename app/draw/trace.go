@@ -97,14 +97,16 @@ func (p *picture) bands() {
 			p.s.rect("band plain", "", l, top, r-l, foot-top)
 			p.s.rect("band", p.o.ID+"-plain", l, top, r-l, foot-top)
 			p.s.segment("edge plain", x, top, x, foot)
-			p.p.inked.line(x, top, x, foot, 1)
+			p.p.inked.line(x, top, x, foot, 2)
 		}
 		if b := c.bars(f); b > 0 {
 			x := p.beside(f, b)
 			l, r := math.Min(x, face), math.Max(x, face)
 			p.s.rect("band steel", "", l, top, r-l, foot-top)
 			p.s.draw("edge steel", new(path).move(face, top).line(x, top).line(x, foot).line(face, foot))
-			p.p.inked.line(x, top, x, foot, 1)
+			p.p.inked.line(x, top, x, foot, 2)
+			p.p.inked.line(face, top, x, top, 3)
+			p.p.inked.line(face, foot, x, foot, 3)
 		}
 	}
 }
@@ -151,6 +153,6 @@ func (p *picture) avoidCurve() {
 	for i := 1; i < len(c.cuts); i++ {
 		v0, v1 := c.at(c.cuts[i-1], false), c.at(c.cuts[i], true)
 		x0, x1 := p.face(v0)+v0*p.window.Curve, p.face(v1)+v1*p.window.Curve
-		p.p.inked.line(x0, p.y(c.cuts[i-1]), x1, p.y(c.cuts[i]), 3)
+		p.p.inked.line(x0, p.y(c.cuts[i-1]), x1, p.y(c.cuts[i]), 6)
 	}
 }

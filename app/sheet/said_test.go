@@ -4,6 +4,7 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -91,6 +92,9 @@ func mustSay(r *calc.Result, o Options) (out []string) {
 func TestSheetsSay(t *testing.T) {
 	eachPaper(t, func(t *testing.T, r calc.Result, o Options) {
 		crew, calculation := readMarkup(t, Crew(r, o)), readMarkup(t, Calculation(r, o))
+		if m := regexp.MustCompile(`\b(in|mm|/m)[234]\b`).FindString(crew + calculation); m != "" {
+			t.Errorf("a power is not raised: %q", m)
+		}
 		for _, want := range mustSay(&r, o) {
 			want = strings.Join(strings.Fields(want), " ")
 			if !strings.Contains(crew, want) {

@@ -3,6 +3,7 @@ package view
 import (
 	"math"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -106,11 +107,16 @@ func readsWell(t *testing.T, name string, v View) {
 	var all []string
 	texts(reflect.ValueOf(v), &all)
 	for _, text := range all {
-		for _, bad := range []string{"page.", "note.", "name.", "ask.", "short.", "choice.", "field.", "state.", "check.", "picture.", "NaN", "Inf", "{", "%!"} {
+		for _, bad := range []string{"page.", "note.", "name.", "ask.", "short.", "choice.", "field.", "state.", "check.", "picture.", "NaN", "Inf", "{", "%!", "in2", "in3", "in4", "/m3", "mm2", "mm3", "mm4"} {
 			if strings.Contains(text, bad) && !told[text] {
 				told[text] = true
 				t.Errorf("%s: %q holds %q", name, text, bad)
 			}
+		}
+	}
+	for _, reason := range v.Rulebooks.Reasons {
+		if slices.Contains(v.Engineer, reason) {
+			t.Errorf("%s: said twice: %q", name, reason)
 		}
 	}
 	for i, l := range v.Lines {
