@@ -19,9 +19,10 @@ type page struct {
 	walls   []kept // every wall, the one on the screen among them
 	here    int    // which of walls is on the screen
 	speaker words.Speaker
-	redraw  func() // draws the page anew
-	around  func() // draws what is around it anew
-	theme   string // "light", "dark", "glare", "" = as the device
+	redraw  func()           // draws the page anew
+	around  func()           // draws what is around it anew
+	visit   app.EventHandler // follows a link to a lesson
+	theme   string           // "light", "dark", "glare", "" = as the device
 	show    draw.Show
 	stage   calc.Stage // of the picture, "" = finished
 

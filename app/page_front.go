@@ -66,6 +66,7 @@ func (f *front) OnMount(ctx app.Context) {
 	})
 	app.Window().Call("addEventListener", "popstate", follow)
 	f.page.around = func() { ctx.Dispatch(func(app.Context) {}) }
+	f.page.visit = f.goTo
 	f.page.around() // what was kept says how the lessons speak
 }
 
@@ -98,20 +99,15 @@ func (f *front) put(at string) {
 	app.Window().Get("history").Call("replaceState", nil, "", "#"+at)
 }
 
-// goTo is the click on a link to another screen. The framework writes the
-// address; where it thinks that it is there already, this does. In a page of
+// goTo is the click on a link to another screen. The framework is kept out of
+// it: it would write the address too, at a time of its own. In a page of
 // another site the address and the history, which is also that page's, stay.
 func (f *front) goTo(ctx app.Context, e app.Event) {
 	at := strings.TrimPrefix(ctx.JSSrc().Get("hash").String(), "#")
+	e.PreventDefault()
+	e.StopImmediatePropagation()
 	f.show(ctx, at)
-	if f.inside {
-		e.PreventDefault()
-		e.StopImmediatePropagation()
-		return
+	if !f.inside && fragment() != at {
+		app.Window().Get("history").Call("pushState", nil, "", "#"+at)
 	}
-	ctx.Defer(func(app.Context) {
-		if fragment() != at {
-			app.Window().Get("history").Call("pushState", nil, "", "#"+at)
-		}
-	})
 }

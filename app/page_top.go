@@ -1,6 +1,7 @@
 package main
 
 import (
+	"standingbeam/app/lesson"
 	"standingbeam/app/view"
 	"standingbeam/app/words"
 
@@ -55,6 +56,9 @@ func (p *page) renderLine(l view.Line) app.UI {
 	return app.Div().ID(l.ID).Class("answer-line").DataSet("state", string(l.State)).Body(
 		shape(l.State),
 		app.Div().Body(
+			app.A().Class("answer-why").Href("#"+lesson.Root+"/"+l.Lesson).OnClick(p.onWhy).Body(
+				app.Text(p.word("page.why")), app.Span().Class("unseen").Text(" "+p.word("lesson."+l.Lesson+".title")),
+			),
 			app.H2().Body(
 				app.Text(l.When+": "),
 				app.Span().Class("mark").Text(l.Mark),
@@ -64,6 +68,9 @@ func (p *page) renderLine(l view.Line) app.UI {
 		),
 	)
 }
+
+// onWhy goes to a lesson; the page comes back as it was left.
+func (p *page) onWhy(ctx app.Context, e app.Event) { p.visit(ctx, e) }
 
 // shape is the sign of a state. Each has a form of its own, so that nothing
 // hangs on its colour: a disc with a tick, a square with a cross, a ring of

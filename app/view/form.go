@@ -74,10 +74,23 @@ func name(f Form) string {
 func headline(s words.Speaker, r calc.Result) [2]Line {
 	finished, today := s.Headline(r)
 	a, b := line(s, "finished", finished), line(s, "today", today)
+	a.Lesson, b.Lesson = lessonOf(r), "wait"
 	if order[b.State] < order[a.State] {
 		return [2]Line{b, a}
 	}
 	return [2]Line{a, b}
+}
+
+// lessonOf is the lesson that says most of the finished wall: by water, by who
+// must still be asked to hold it, else by how it is held.
+func lessonOf(r calc.Result) string {
+	switch {
+	case r.Input.Water.Standing:
+		return "water"
+	case r.Input.Condition == calc.BracedTop && r.Verdict == calc.Open:
+		return "hold"
+	}
+	return [...]string{calc.BracedTop: "side", calc.FreeTop: "heel", calc.TiedToSlab: "slab", calc.SoilBothSides: "both"}[r.Input.Condition]
 }
 
 func line(s words.Speaker, id string, l words.Line) Line {

@@ -53,6 +53,7 @@ type Line struct {
 	When          string // "Finished", "Today"
 	Mark          string // the state in a word
 	Title, Detail string
+	Lesson        string // id of the lesson that says why
 }
 
 // Card is one of the four ways to be held.
