@@ -105,9 +105,8 @@ func (p *page) Render() (ui app.UI) {
 	return app.Div().ID("page").Class(class).Body(
 		p.renderTop(v),
 		app.Main().Body(
-			p.renderAnswer(v),
 			app.Div().Class("work").Body(
-				p.renderFigure(v),
+				app.Div().Class("see").Body(p.renderAnswer(v), p.renderFigure(v)),
 				p.renderChoices(v),
 			),
 			p.renderChecks(v),

@@ -58,9 +58,6 @@ func (p *page) OnMount(ctx app.Context) {
 	app.Window().Call("addEventListener", "blur", leave)
 	ctx.Defer(func(ctx app.Context) {
 		p.settle(ctx)
-		if p.measure() {
-			ctx.Update()
-		}
 		document.Get("documentElement").Get("dataset").Set("ready", "1")
 	})
 }
@@ -80,7 +77,6 @@ func (p *page) listen(ctx app.Context) {
 // OnResize draws the picture for the space that it has.
 func (p *page) OnResize(ctx app.Context) {
 	defer p.caught()
-	p.measure()
 	ctx.Defer(p.settle)
 }
 
@@ -108,7 +104,7 @@ func (p *page) measure() bool {
 		return false
 	}
 	now := place{shown.Get("clientWidth").Float(), shown.Get("clientHeight").Float()}
-	if now.width < 200 || now.height < 150 || now == p.size {
+	if now.width < 200 || now.height < 120 || now == p.size {
 		return false
 	}
 	p.size = now
@@ -149,6 +145,9 @@ func (p *page) settle(ctx app.Context) {
 	p.clearEmpty()
 	p.keepHeight()
 	p.reveal()
+	if p.drag == nil && p.measure() {
+		p.self.Dispatch(func(ctx app.Context) { ctx.Defer(p.settle) })
+	}
 }
 
 // keepHeight lets the headline grow but not shrink while the same wall is

@@ -46,23 +46,14 @@ func (p *page) onFocus(ctx app.Context, e app.Event) {
 	if line := ctx.JSSrc().Call("closest", ".row"); line.Truthy() && line.Call("querySelector", ".pad").Truthy() {
 		p.padFor = p.focus // a name is typed with the device's own keys
 	}
-	ctx.Defer(p.fit)
+	ctx.Defer(p.settle)
 }
 
 // onAgain brings back the keypad that was closed over its field.
 func (p *page) onAgain(ctx app.Context, e app.Event) {
 	defer p.caught()
 	p.padFor = data(ctx, "path")
-	ctx.Defer(p.fit)
-}
-
-// fit makes room for the keypad, or takes it back.
-func (p *page) fit(ctx app.Context) {
-	defer p.caught()
-	if p.measure() {
-		ctx.Update()
-	}
-	p.settle(ctx)
+	ctx.Defer(p.settle)
 }
 
 // onBlur gives what was typed its unit, if it has none.
@@ -84,7 +75,7 @@ func (p *page) onBlur(ctx app.Context, e app.Event) {
 	p.self.After(tapTime, func(ctx app.Context) {
 		defer p.caught()
 		p.typing = p.focus
-		ctx.Defer(p.fit)
+		ctx.Defer(p.settle)
 	})
 }
 
@@ -98,10 +89,10 @@ func (p *page) onFieldKey(ctx app.Context, e app.Event) {
 	switch e.Get("key").String() {
 	case "Enter":
 		p.endTyping(ctx.JSSrc())
-		ctx.Defer(p.fit)
+		ctx.Defer(p.settle)
 	case "Escape":
 		p.padFor = ""
-		ctx.Defer(p.fit)
+		ctx.Defer(p.settle)
 	case "ArrowUp":
 		p.stepField(ctx, e, path, +1)
 	case "ArrowDown":

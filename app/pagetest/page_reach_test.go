@@ -42,14 +42,7 @@ func TestTargetsAndWidth(t *testing.T) {
 			p.openAll()
 			for _, condition := range fourConditions {
 				p.choose(condition)
-				small := eval[[]string](p, `[...document.querySelectorAll("button, input, select, a, summary")].filter((e) => !e.closest(".unseen") && e.checkVisibility()).flatMap((e) => {
-					const r = e.getBoundingClientRect();
-					const least = e.matches(".step, .entry, .handle, .card input") ? 56 : 44;
-					return r.width < least - .01 || r.height < least - .01 ? [(e.id || e.className) + " " + (e.dataset.step || e.dataset.path || e.dataset.act || e.dataset.key || e.name || "") + " " + r.width.toFixed(1) + "×" + r.height.toFixed(1)] : [];
-				})`)
-				if len(small) > 0 {
-					t.Errorf("%s: too small: %s", condition, strings.Join(small, "; "))
-				}
+				p.targets(condition, "body")
 				if over := eval[[]string](p, `document.documentElement.scrollWidth <= innerWidth ? [] :
 					[...document.querySelectorAll("body *")].filter((e) => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest(".scroll, .sight"))
 						.slice(0, 6).map((e) => e.tagName + "." + e.className + "#" + e.id)`); len(over) > 0 {
