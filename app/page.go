@@ -124,7 +124,7 @@ func (p *page) look() view.View {
 	k := &p.walls[p.here]
 	form := view.Form{
 		Wall: k.wall, Speaker: p.speaker, Show: p.show, Stage: p.stage, Focus: p.focus, Typed: p.began.path == p.focus && p.began.now == k.wall, Check: p.check,
-		Open: p.open, Width: p.size.width, Height: p.size.height,
+		Open: p.open, Width: max(p.size.width, 240), Height: max(p.size.height, 220), // the least that is drawn
 	}
 	if p.drag != nil {
 		form.Hold = p.drag.window

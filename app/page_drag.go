@@ -59,17 +59,10 @@ func (d *drag) pixels(x, y float64) float64 {
 	return x - d.x
 }
 
-// scale is how many pixels of the picture one on the screen is.
+// scale is how many pixels of the picture one on the screen is: the whole of it
+// is shown, however little room there is.
 func (p *page) scale() float64 {
-	shown := app.Window().GetElementByID("figure")
-	if !shown.Truthy() {
-		return 1
-	}
-	width := shown.Get("clientWidth").Float()
-	if width <= 0 {
-		return 1
-	}
-	return p.size.width / width
+	return max(p.seen.Picture.Width/p.size.width, p.seen.Picture.Height/p.size.height)
 }
 
 func (p *page) onDrop(ctx app.Context, e app.Event) {

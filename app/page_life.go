@@ -139,8 +139,8 @@ func (p *page) settle(ctx app.Context) {
 			continue
 		}
 		style := button.Get("style")
-		style.Call("setProperty", "--x", plain(h.X/p.seen.Picture.Width))
-		style.Call("setProperty", "--y", plain(h.Y/p.seen.Picture.Height))
+		style.Call("setProperty", "--x", plain(.5+(h.X-p.seen.Picture.Width/2)/p.size.width/p.scale()))
+		style.Call("setProperty", "--y", plain(.5+(h.Y-p.seen.Picture.Height/2)/p.size.height/p.scale()))
 	}
 	p.clearEmpty()
 	p.keepHeight()

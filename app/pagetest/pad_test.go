@@ -140,6 +140,7 @@ func TestKeypadNeverHidesItsField(t *testing.T) {
 		eval[bool](p, `(document.querySelector("#f-height").focus(), true)`)
 		p.until(`!!document.querySelector('[data-row="height"] .pad:not([hidden])')`)
 		p.quiet()
+		p.gripped("keypad " + name)
 		p.shot("keypad-" + name)
 		eval[bool](p, `(document.querySelector('[data-key="!fractions"]').click(), true)`)
 		p.until(`!!document.querySelector(".pad-fractions")`)

@@ -15,8 +15,10 @@ func TestTurnedPhone(t *testing.T) {
 	h := newHost(t, distDir, "/")
 	for _, s := range []screen{turned, {667, 375, 2, true}} {
 		for _, language := range []string{"en", "es"} {
-			p := openTab(t, s)
+			p := openTab(t, phone)
 			p.open(h.url(""))
+			p.show(s)
+			p.until(`document.getElementById("figure").clientWidth < innerWidth`)
 			p.speak(language)
 			for _, condition := range fourConditions {
 				p.choose(condition)
@@ -24,6 +26,7 @@ func TestTurnedPhone(t *testing.T) {
 				eval[bool](p, `(scrollTo(0, 0), true)`)
 				p.frame()
 				p.onScreen(what, "#today", "#finished", ".cautions", "#figure", "#handle-height", "#handle-grade\\.a", "input[name=condition]:checked + .card-face", `[data-step="height+"]`, `[data-step="height-"]`, "#f-height")
+				p.gripped(what)
 				p.place(`[data-path="soil"]`)
 				p.onScreen(what+", below", "#today", "#finished", "#figure", "#handle-height", `[data-path="soil"]`)
 				p.tap(heightField)
@@ -37,6 +40,19 @@ func TestTurnedPhone(t *testing.T) {
 			}
 			p.axe()
 		}
+	}
+}
+
+// gripped fails unless every handle lies over what is drawn to be gripped.
+func (p *tab) gripped(what string) {
+	p.t.Helper()
+	if wrong := eval[[]string](p, `(() => {
+		const middle = (e) => { const r = e.getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2]; };
+		const drawn = [...document.querySelectorAll("#picture circle.p-grip")].map(middle);
+		const handles = [...document.querySelectorAll(".handle:not(.unplaced)")];
+		return (handles.length ? [] : ["no handles"]).concat(handles.filter((e) => { const [x, y] = middle(e); return !drawn.some(([a, b]) => Math.hypot(a - x, b - y) < 1.5); }).map((e) => e.id + " at " + middle(e)));
+	})()`); len(wrong) > 0 {
+		p.t.Errorf("%s: nothing is drawn under %v", what, wrong)
 	}
 }
 
