@@ -52,7 +52,7 @@ func Working(c calc.Check, lines []formula.Line, s words.Speaker) (out []Sketch)
 		k.values[lines[i].Step.Symbol] = lines[i].Result
 	}
 	for _, draw := range [...]func(*sketch) bool{(*sketch).push, (*sketch).body, (*sketch).base, (*sketch).projection,
-		(*sketch).reinforced, (*sketch).uncracked, (*sketch).anchored, (*sketch).spaced, (*sketch).dragged} {
+		(*sketch).reinforced, (*sketch).uncracked, (*sketch).anchored, (*sketch).spaced, (*sketch).dragged, (*sketch).together, (*sketch).bent} {
 		if draw(k) {
 			out = append(out, k.finish())
 		}
@@ -75,7 +75,7 @@ func (k *sketch) finish() Sketch {
 			said = append(said, unmarked(n.text))
 		}
 	}
-	out := Sketch{Kind: k.kind, Ends: k.ends, Desc: strings.Join(said, "; "), Lost: k.p.lost}
+	out := Sketch{Kind: k.kind, Ends: k.ends, Desc: strings.ReplaceAll(strings.Join(said, "; "), "=; ", "= "), Lost: k.p.lost}
 	k.s = sheet{b: make([]byte, 0, len(body)+1<<10)}
 	k.s.raw(`<svg class="picture sketch" xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 360`)
 	k.s.b = appendNumber(append(k.s.b, ' '), k.p.h)

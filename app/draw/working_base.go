@@ -79,8 +79,9 @@ func (k *sketch) pressed(x func(float64) float64, y, deep, b float64) {
 	}
 	k.s.draw("bearing rays", rays)
 	if k.has("q,toe", "q,heel") {
-		k.tell("ink", x(0), y+deep*toe/most, "ld d l", "q,toe")
-		k.tell("ink", x(b), y+deep*heel/most, "rd d r", "q,heel")
+		mid := (toe + heel) / 2 // the block is deeper beside its shallow end
+		k.pin("ink", x(0), y+deep*toe/most, x(0), y+deep*math.Max(toe, mid)/most, "ld d l", k.is("q,toe"))
+		k.pin("ink", x(b), y+deep*heel/most, x(b), y+deep*math.Max(heel, mid)/most, "rd d r", k.is("q,heel"))
 		return
 	}
 	if toe > 0 {

@@ -59,7 +59,7 @@ func (k *sketch) body() bool {
 	}
 	k.arrow("hold", right-4, foot+18, x(b)+20, foot+18)
 	k.say("ink", x(b)+20, foot+18, "l", "μ N = "+k.amount(k.v("μ")*k.v("N"), units.LineForce))
-	k.tell("ink", right, foot+18, "d", "N")
+	k.pin("ink", right, foot+18, SketchWidth+3, foot+18, "ld", k.is("N"))
 	return true
 }
 
@@ -104,7 +104,7 @@ func (k *sketch) resists(x float64, y func(float64) float64) {
 			continue
 		}
 		k.arrow("hold", x+46, y(at), x, y(at))
-		k.tell("ink", x+40, y(at), "u lu d ld", s)
+		k.pin("ink", x+40, y(at), SketchWidth+3, y(at), "lu ld", strings.Replace(k.is(s), " = ", " =\n", 1))
 	}
 }
 

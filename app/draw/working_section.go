@@ -95,11 +95,11 @@ func (k *sketch) stresses(x float64, y func(float64) float64, a, d float64) {
 	k.arrow("push", x+96, y(a/2), x+46, y(a/2))
 	k.arrow("hold", x, y(d), x+96, y(d))
 	k.s.segment("dimension", x+16, y(a/2), x+16, y(d))
-	k.pin("push", x+70, y(a/2), edge, y(a/2)+31, "ld", "C = "+k.amount(push, units.LineForce))
-	k.say("ink", x+16, y((a/2+d)/2), "r", "d − a/2\n= "+k.amount(d-a/2, units.Size))
+	k.pin("push", x+70, y(a/2), edge, y(a/2)+2, "ld", "C =\n"+k.amount(push, units.LineForce))
+	k.say("ink", x+16, y((a/2+d)/2), "r rd ru", "d − a/2\n= "+k.amount(d-a/2, units.Size))
 	k.pin("steel", x+70, y(d), edge, y(d), "ld lu", "T = "+k.amount(pull, units.LineForce))
 	if axial > 0 {
-		k.pin("ink", x+16, y((a/2+3*d)/4), edge, y(a/4+3*d/4), "l", "P\x01u\x02/φ = "+k.amount(axial, units.LineForce))
+		k.pin("ink", x+16, y((a/2+3*d)/4), edge, y(a/10+0.8*d), "l", "P\x01u\x02/φ =\n"+k.amount(axial, units.LineForce))
 	}
 }
 

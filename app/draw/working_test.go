@@ -78,7 +78,7 @@ func TestSketchOfTheBlock(t *testing.T) {
 		if len(r) != 4 || math.Abs(r[3]-a/10*sectionDeep) > 0.06 {
 			t.Errorf("a = %v of h = 10 is drawn as %v of %v", a, r, sectionDeep)
 		}
-		if want := fmt.Sprintf("C = %s lb/ft", words.Speaker{}.Number(0.85*3000*a*12, 0)); !strings.Contains(svg, want) {
+		if want := fmt.Sprintf(">%s lb/ft<", words.Speaker{}.Number(0.85*3000*a*12, 0)); !strings.Contains(svg, want) {
 			t.Errorf("a = %v: %q is not said", a, want)
 		}
 	}
@@ -90,5 +90,39 @@ func TestNoSketchOfNothing(t *testing.T) {
 		if svg := drawn(t, calc.Check{ID: id}); svg != "" {
 			t.Errorf("%s: %s", id, svg)
 		}
+	}
+}
+
+// A third of the bending and a quarter of the load stand a third across and a
+// quarter up in the picture of both.
+func TestSketchOfLoadAndBending(t *testing.T) {
+	phi := working.Term{Symbol: "φ", Value: units.Quantity{Base: 0.6}}
+	svg := drawn(t, calc.Check{ID: "plain-compression"},
+		sumStep("Mu", "1", 100, units.LineMoment), sumStep("Pu", "1", 50, units.LineForce),
+		sumStep("φPn", "4", 200, units.LineForce), sumStep("Mn", "5", 500, units.LineMoment),
+		sumStep("use", "Mu/(φ Mn) + Pu/φPn", 100.0/300+0.25, units.None,
+			working.T("Mu", units.MomentPerLength(100), units.LineMoment), phi, working.T("Mn", units.MomentPerLength(500), units.LineMoment)))
+	p := shape(t, svg, "p-bearing") // corner, its end of the bending, its end of the load
+	at := regexp.MustCompile(`class="p-peak" cx="([\d.]+)" cy="([\d.]+)"`).FindStringSubmatch(svg)
+	if len(p) != 6 || at == nil {
+		t.Fatalf("no picture: %s", svg)
+	}
+	x, _ := strconv.ParseFloat(at[1], 64)
+	y, _ := strconv.ParseFloat(at[2], 64)
+	if m, n := (x-p[0])/(p[2]-p[0]), (p[1]-y)/(p[1]-p[5]); math.Abs(m-1.0/3) > 1e-3 || math.Abs(n-0.25) > 1e-3 {
+		t.Errorf("the wall stands at %.3f of the bending and %.3f of the load", m, n)
+	}
+}
+
+// What a wall bends and what it may are drawn to one scale.
+func TestSketchOfTheBend(t *testing.T) {
+	svg := drawn(t, calc.Check{ID: "deflection"}, sumStep("Δ", "0.3", 0.3, units.Deflection),
+		sumStep("Δmax", "ht/120", 0.9, units.Deflection, working.T("ht", 108*units.Inch, units.Level)))
+	lean, may := shape(t, svg, "p-curve"), shape(t, svg, "p-until")
+	if len(lean) != 8 || len(may) != 4 {
+		t.Fatalf("no picture: %s", svg)
+	}
+	if got := (lean[6] - lean[0]) / (may[0] - lean[0]); math.Abs(got-1.0/3) > 2e-3 {
+		t.Errorf("a third of what it may is drawn as %.3f", got)
 	}
 }

@@ -18,7 +18,7 @@ var sketched = map[string]bool{
 	"plain-flexure": true, "flexure": true, "shear": true, "plain-shear": true, "bearing": true, "overturning": true,
 	"sliding": true, "resultant-in-middle-third": true, "dowel-lap": true, "dowel-hook": true, "tie-development-wall": true,
 	"tie-development-slab": true, "slab-drag": true, "lap-gap": true, "bar-spacing": true, "tie-tension": true,
-	"minimum-vertical": true, "floor-edge": true,
+	"minimum-vertical": true, "floor-edge": true, "plain-compression": true, "deflection": true,
 }
 
 // Every picture of every working is sound markup, says its name, and has all its
@@ -85,7 +85,7 @@ func saysTheWorking(t *testing.T, where string, k draw.Sketch, lines []formula.L
 	known := map[string]string{}
 	note := func(g formula.Given) {
 		letter, below := formula.Letters(g.Symbol)
-		known[letter+below] = joinUnit(g.Text, g.Unit.Symbol)
+		known[letter+below] = joinUnit(g.Text, g.Unit.Sign())
 	}
 	for _, l := range lines {
 		for _, g := range l.Terms {
