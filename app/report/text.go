@@ -143,7 +143,8 @@ func (t *teller) check(c calc.Check) {
 	case c.Demand.Kind == units.None:
 		text += s.Sentence("report.factor", s.Demand(c.Demand), s.Capacity(c.Capacity))
 	default:
-		text += s.Sentence("report.amount", s.Demand(c.Demand), s.Capacity(c.Capacity))
+		demand, capacity := s.Amounts(c)
+		text += s.Sentence("report.amount", demand, capacity)
 	}
 	if why := t.why(c); why != "" {
 		text += s.Sentence("report.why", why)

@@ -8,6 +8,7 @@ import (
 
 	"standingbeam/app/draw"
 	"standingbeam/app/formula"
+	"standingbeam/app/view"
 	"standingbeam/app/words"
 	"standingbeam/calc"
 )
@@ -59,13 +60,10 @@ func (c *calculation) summaryPart() {
 
 // amount is what is asked of what there is, a factor the other way round.
 func (s *scene) amount(k calc.Check) string {
-	switch {
-	case k.State == calc.NotApplicable, k.NoValue && k.Demand.Base == 0:
-		return "–"
-	case k.NoValue:
-		return s.sp.Sentence("check.asked", s.sp.Demand(k.Demand))
+	if text := view.Amount(s.sp, k); text != "" {
+		return text
 	}
-	return s.sp.Sentence("check.amount", s.sp.Demand(k.Demand), s.sp.Capacity(k.Capacity))
+	return "–"
 }
 
 // ratio is rounded up, so that what reads 1.00 holds.

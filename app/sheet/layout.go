@@ -112,8 +112,9 @@ func (s *scene) layOut(width, height float64) *drawing {
 	if fits && (!fitsToo || b.views[0].scale >= a.views[0].scale) {
 		return a
 	}
-	// A wall that is odd enough takes more height than there is.
-	for more := 1.5; !fitsToo && more < 7; more += 1.5 {
+	// Under a smaller section the elevation may find its room; a wall that is
+	// odd enough takes more height than there is.
+	for more := -0.6; !fitsToo && more < 7; more += 0.3 {
 		b, fitsToo = s.stacked(width, height+more)
 	}
 	return b

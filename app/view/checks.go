@@ -63,7 +63,7 @@ func check(s words.Speaker, c calc.Check, key string, open bool) Check {
 	one := Check{
 		Key: key, ID: c.ID, Stage: string(c.Stage), State: state(c.State),
 		Mark: s.State(c.State), Name: s.CheckName(c),
-		Amount: amount(s, c),
+		Amount: Amount(s, c),
 	}
 	if r, ok := c.Ratio(); ok {
 		one.Ratio, one.HasRatio, one.Figure = r, true, figure(s, r)
@@ -117,21 +117,17 @@ func source(s words.Speaker, rulebook, clause string) string {
 	return s.Sentence("check.source", rulebook, clause)
 }
 
-// amount is what is asked of what there is.
-func amount(s words.Speaker, c calc.Check) string {
+// Amount is what is asked of what there is, "" where nothing is.
+func Amount(s words.Speaker, c calc.Check) string {
 	switch {
 	case c.State == calc.NotApplicable:
 		return ""
-	case c.NoValue && c.Demand.Base == 0:
+	case c.Demand.Base == 0 && (c.NoValue || c.Capacity.Base == 0):
 		return ""
 	case c.NoValue:
 		return s.Sentence("check.asked", s.Demand(c.Demand))
 	}
-	demand, capacity := s.Demand(c.Demand), s.Capacity(c.Capacity)
-	if r, ok := c.Ratio(); ok && c.State == calc.Holds && r > 0.99 {
-		// Rounding each toward safety would make what holds read as failing.
-		demand, capacity = s.Quantity(c.Demand), s.Quantity(c.Capacity)
-	}
+	demand, capacity := s.Amounts(c)
 	if c.Service && c.Demand.Kind == units.None {
 		return s.Sentence("check.factor", demand, capacity)
 	}

@@ -246,11 +246,8 @@ func (w *writing) limit() string {
 	case c.Service && c.Demand.Kind == units.None:
 		return s.Sentence("working.limit-factor", s.Demand(c.Demand), s.Capacity(c.Capacity), state)
 	}
-	demand, capacity := s.Demand(c.Demand), s.Capacity(c.Capacity)
+	demand, capacity := s.Amounts(c)
 	r, ok := c.Ratio()
-	if ok && c.State == calc.Holds && r > 0.99 {
-		demand, capacity = s.Quantity(c.Demand), s.Quantity(c.Capacity)
-	}
 	if !ok {
 		return s.Sentence("working.limit", demand, capacity, state)
 	}

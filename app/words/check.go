@@ -83,6 +83,15 @@ func (s Speaker) Shortfall(c calc.Check) string {
 	return text
 }
 
+// Amounts are what is asked and what there is. Where a check only just holds,
+// both go to the nearest: rounded toward safety it would read as failing.
+func (s Speaker) Amounts(c calc.Check) (demand, capacity string) {
+	if r, ok := c.Ratio(); ok && c.State == calc.Holds && r > 0.99 {
+		return s.Quantity(c.Demand), s.Quantity(c.Capacity)
+	}
+	return s.Demand(c.Demand), s.Capacity(c.Capacity)
+}
+
 // shortID is the id of the sentence for a check that has none of its own.
 func shortID(k units.Kind) string {
 	switch k {

@@ -153,3 +153,16 @@ func FuzzSentence(f *testing.F) {
 		us.Note(calc.Note{ID: sentence, Text: arg, Args: []units.Quantity{{Base: math.NaN()}}})
 	})
 }
+
+// What only just holds does not read as if it failed; what fails still does.
+func TestAmounts(t *testing.T) {
+	steel := func(v float64) units.Quantity { return units.Of(units.AreaPerLength(v)*units.In2PerFt, units.SteelArea) }
+	c := calc.Check{State: calc.Holds, Demand: steel(0.10041), Capacity: steel(0.10054)}
+	if d, have := us.Amounts(c); d != "0.100 in²/ft" || have != "0.101 in²/ft" {
+		t.Errorf("%s of %s", d, have)
+	}
+	c.State, c.Demand, c.Capacity = calc.Fails, steel(0.10049), steel(0.10041)
+	if d, have := us.Amounts(c); d != "0.101 in²/ft" || have != "0.100 in²/ft" {
+		t.Errorf("%s of %s", d, have)
+	}
+}
