@@ -156,7 +156,9 @@ func FuzzSentence(f *testing.F) {
 
 // What only just holds does not read as if it failed; what fails still does.
 func TestAmounts(t *testing.T) {
-	steel := func(v float64) units.Quantity { return units.Of(units.AreaPerLength(v)*units.In2PerFt, units.SteelArea) }
+	steel := func(v float64) units.Quantity {
+		return units.Of(units.AreaPerLength(v)*units.In2PerFt, units.SteelArea)
+	}
 	c := calc.Check{State: calc.Holds, Demand: steel(0.10041), Capacity: steel(0.10054)}
 	if d, have := us.Amounts(c); d != "0.100 in²/ft" || have != "0.101 in²/ft" {
 		t.Errorf("%s of %s", d, have)
