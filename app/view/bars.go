@@ -70,8 +70,12 @@ func rulebooks(s words.Speaker, r calc.Result) Rulebooks {
 	return out
 }
 
-// why says why the two differ: by the pressure that each assumes.
+// why says why the two differ: by the pressure that each assumes. For a wall
+// that the house does not hold there is no table to differ from.
 func why(s words.Speaker, r calc.Result) string {
+	if r.Input.Condition != calc.BracedTop {
+		return ""
+	}
 	if fluid, basis, ok := soilPush(r); ok && r.Table.Inside && r.Table.Column > 0 {
 		return s.Sentence("page.book.why", s.Quantity(units.Of(r.Table.Column, units.Weight)), s.Quantity(units.Of(fluid, units.Weight)), s.Note(basis))
 	}
