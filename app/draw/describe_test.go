@@ -11,7 +11,7 @@ import (
 
 func TestPictureIsSaidInWords(t *testing.T) {
 	p := Section(design(t, braced()), Options{Width: 390, Height: 360})
-	for _, want := range []string{"held by the floor", "8 ft 0 in", "7 ft 0 in", "1,812 lb-ft/ft", "open side", "1,752 lb-ft/ft", "4,121 lb-ft/ft", "No. 4 at 18 in"} {
+	for _, want := range []string{"held by the floor", "8 ft 0 in", "7 ft 0 in", "1,812 lb·ft/ft", "open side", "1,752 lb·ft/ft", "4,121 lb·ft/ft", "No. 4 at 18 in"} {
 		if !strings.Contains(p.Desc, want) {
 			t.Errorf("the text lacks %q: %s", want, p.Desc)
 		}

@@ -30,7 +30,8 @@ var (
 	}
 )
 
-// other is taken for any character outside the table: the widest that is used
+// other is taken for any character outside the table, but signs of units and
+// accented letters, whose widest are 438 and 712: the widest that is used
 // (the fractions of DejaVu Sans Bold, 1.035).
 const other = 1040
 
@@ -58,9 +59,16 @@ func Width(text string, size float64, heavy bool) float64 {
 			}
 			continue
 		}
-		_, n := utf8.DecodeRuneInString(text[i:])
+		r, n := utf8.DecodeRuneInString(text[i:])
 		i += n
-		sum += other
+		switch {
+		case strings.ContainsRune("·²³", r):
+			sum += 440
+		case strings.ContainsRune("áéíóúñü", r):
+			sum += 720
+		default:
+			sum += other
+		}
 	}
 	return float64(sum) * size / 1000
 }

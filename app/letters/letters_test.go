@@ -45,3 +45,12 @@ func TestWrap(t *testing.T) {
 		t.Error("nothing wraps to a line")
 	}
 }
+
+// DejaVu Sans Bold 2.37, hmtx: "²" 897, "·" 778, "ñ" 1458 units of 2048.
+func TestWidthOfSigns(t *testing.T) {
+	for text, units := range map[string]float64{"²": 897, "·": 778, "ñ": 1458} {
+		if got, least := Width(text, 10, true), units/2048*10; got < least || got > least+1 {
+			t.Errorf("Width(%q) = %.2f, want no less than %.2f and not much more", text, got, least)
+		}
+	}
+}

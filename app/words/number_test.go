@@ -22,14 +22,14 @@ func TestQuantity(t *testing.T) {
 	for _, test := range []struct {
 		got, want string
 	}{
-		{us.Quantity(moment), "1,811 lb-ft/ft"}, {us.Demand(moment), "1,812 lb-ft/ft"}, {us.Capacity(moment), "1,811 lb-ft/ft"},
+		{us.Quantity(moment), "1,811 lb·ft/ft"}, {us.Demand(moment), "1,812 lb·ft/ft"}, {us.Capacity(moment), "1,811 lb·ft/ft"},
 		// 1 lb-ft/ft is 4.448222 N-m/m (NIST SP 811): 8.0566 kN-m/m.
-		{metric.Quantity(moment), "8.06 kN-m/m"}, {metric.Capacity(moment), "8.05 kN-m/m"}, {comma.Quantity(moment), "8,06 kN-m/m"},
+		{metric.Quantity(moment), "8.06 kN·m/m"}, {metric.Capacity(moment), "8.05 kN·m/m"}, {comma.Quantity(moment), "8,06 kN·m/m"},
 		{us.Demand(units.Of(322*units.PLF, units.LineForce)), "322 lb/ft"}, {us.Demand(units.Of(321.5625*units.PLF, units.LineForce)), "322 lb/ft"},
 		{us.Capacity(units.Of(321.999999999*units.PLF, units.LineForce)), "322 lb/ft"}, {us.Quantity(units.Of(1234567*units.PLF, units.LineForce)), "1,234,567 lb/ft"},
 		{comma.Quantity(units.Of(1234567*units.KNPerM, units.LineForce)), "1\u202f234\u202f567 kN/m"},
 		// Four figures say enough: rounded up for a demand, down for a capacity.
-		{metric.Demand(units.Of(151.8001*units.KNmPerM, units.LineMoment)), "151.9 kN-m/m"}, {metric.Capacity(units.Of(151.89*units.KNmPerM, units.LineMoment)), "151.8 kN-m/m"},
+		{metric.Demand(units.Of(151.8001*units.KNmPerM, units.LineMoment)), "151.9 kN·m/m"}, {metric.Capacity(units.Of(151.89*units.KNmPerM, units.LineMoment)), "151.8 kN·m/m"},
 		{metric.Quantity(units.Of(18.85*units.KNPerM3, units.Weight)), "18.85 kN/m³"},
 		{us.Quantity(units.Of(45*units.PCF, units.Weight)), "45 pcf"}, {us.Quantity(units.Of(62.4*units.PCF, units.Weight)), "62.4 pcf"},
 		{us.Quantity(units.Of(30*units.Degree, units.Degrees)), "30 deg"}, {us.Quantity(units.Quantity{Base: 0.4}), "0.40"}, {us.Demand(units.Quantity{Base: 1.5}), "1.50"},

@@ -36,11 +36,11 @@ type Unit struct {
 	Digits int
 }
 
-// Sign is the symbol as people write it, with raised powers: in², kN/m³. The
-// symbol itself stays one that can be typed.
+// Sign is the symbol as people write it, with raised powers and where no line
+// breaks: in², kN/m³, lb·ft/ft. The symbol itself stays one that can be typed.
 func (u Unit) Sign() string { return raise.Replace(u.Symbol) }
 
-var raise = strings.NewReplacer("2", "²", "3", "³", "4", "⁴")
+var raise = strings.NewReplacer("2", "²", "3", "³", "4", "⁴", "-", "·")
 
 var table = [kinds][2]Unit{
 	None:       {{"", 1, 2}, {"", 1, 2}},
