@@ -69,6 +69,12 @@ func (p *picture) sayCurve() {
 	p.sayCaption(main)
 }
 
+// unit is that of the curve. It stands at the greatest value; in a narrow
+// picture, where that has the least room, at the caption.
+func (p *picture) unit() line { return softLine(p.sp.Unit(p.curve.kind)) }
+
+func (p *picture) narrow() bool { return p.o.Width < 380 }
+
 // outward is the sign of the direction away from the wall on the side of f.
 func outward(f calc.Face) float64 {
 	if f == calc.FaceA {
@@ -84,6 +90,9 @@ func (p *picture) sayPeak(f calc.Face, v peak, rank int) {
 	p.p.inked.area(Box{X: x - 6, Y: y - 6, W: 12, H: 12}, 60)
 	text := p.sp.Demand(p.quantity(v.value))
 	l := label{class: "ink", lines: []line{strongLine(number(text))}, x: x, y: y, rank: rank, wander: true, tie: 22}
+	if rank == rankPeak && !p.narrow() {
+		l.lines = append(l.lines, p.unit())
+	}
 	h := int8(dir)
 	up := y - 9
 	if v.at < 1 {
@@ -130,13 +139,18 @@ func (p *picture) sayBands(f calc.Face, rank int) {
 	write("picture.plain", "ink", c.plain)
 }
 
-// sayCaption says what the curve is and in which unit and level its numbers
-// are.
+// sayCaption says what the curve is and of which level its numbers are.
 func (p *picture) sayCaption(f calc.Face) {
 	c := &p.curve
 	id := [...]string{Bending: "picture.bending", Shear: "picture.shear", Deflected: "picture.deflected"}[c.show]
 	l := label{class: "soft", rank: rankCaption, wander: true, tie: 30,
-		lines: []line{plainLine(p.sp.Word(id)), plainLine(p.sp.Sentence(id+".level", p.sp.Unit(c.kind)))}}
+		lines: []line{plainLine(p.sp.Word(id + ".level"))}}
+	if c.show == Deflected {
+		l.lines = []line{plainLine(p.sp.Word(id)), l.lines[0]}
+	}
+	if p.narrow() {
+		l.lines = append(l.lines, p.unit())
+	}
 	top, foot := p.y(p.h), p.y(0)
 	x, dir := p.beside(f, 0), outward(f)
 	far := p.beside(f, math.Max(c.of(f).value, math.Max(c.plain, c.bars(f))))
