@@ -9,7 +9,7 @@ import (
 const noBreak = "\u00a0"
 
 // measure is a number with the unit or the fraction behind it, and a bar size.
-var measure = regexp.MustCompile(`(\d) (ft|in|m|mm|psf|pcf|psi|ksi|kPa|MPa|lb|kN|deg|\d+/\d+(?: in)?)\b|\b(No\.) (\d)`)
+var measure = regexp.MustCompile(`(\d) (ft \d+(?: \d+/\d+)? in|ft|in|m|mm|psf|pcf|psi|ksi|kPa|MPa|lb|kN|deg|\d+/\d+(?: in)?)\b|\b(No\.) (\d)`)
 
 // unbroken keeps each number on one line with its unit.
 func unbroken(text string) string {
