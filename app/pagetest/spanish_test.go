@@ -154,6 +154,7 @@ func TestDecimalComma(t *testing.T) {
 		t.Errorf("stepped up in the field it shows %q", got)
 	}
 	p.keys(kb.ArrowDown)
+	p.quiet()
 	p.setHeight("3,125")
 	p.quiet()
 	if file := string(p.file()); !strings.Contains(file, `"3.125 m"`) {
