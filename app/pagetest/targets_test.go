@@ -68,6 +68,8 @@ func TestTargetsOfThePage(t *testing.T) {
 		p.until(toldSomething)
 		eval[bool](p, `(document.querySelectorAll("#install, #install-apple, #language").forEach((e) => { e.hidden = false; }), true)`)
 		p.targets("the question", "#told")
+		eval[bool](p, `(document.getElementById("told-close").click(), true)`)
+		p.until(`!(`+toldSomething+`)`)
 		for _, condition := range fourConditions {
 			p.choose(condition)
 			p.targets(condition, "body")
@@ -78,8 +80,6 @@ func TestTargetsOfThePage(t *testing.T) {
 			p.until(fmt.Sprintf(`!!document.querySelectorAll(".check > button")[%d].parentElement.querySelector(".working:not([hidden]) .working-source")`, i))
 			p.targets(fmt.Sprint("working ", i), ".check")
 		}
-		eval[bool](p, `(document.getElementById("told-close").click(), true)`)
-		p.until(`!(`+toldSomething+`)`)
 		for _, path := range []string{"height", "soil.equivalent fluid"} {
 			if path != "height" {
 				p.strike("!digits", "!done")
