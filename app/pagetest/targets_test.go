@@ -69,7 +69,7 @@ func TestTargetsOfThePage(t *testing.T) {
 		eval[bool](p, `(document.querySelectorAll("#install, #install-apple, #language").forEach((e) => { e.hidden = false; }), true)`)
 		p.targets("the question", "#told")
 		eval[bool](p, `(document.getElementById("told-close").click(), true)`)
-		p.until(`!(`+toldSomething+`)`)
+		p.until(`!(` + toldSomething + `)`)
 		for _, condition := range fourConditions {
 			p.choose(condition)
 			p.targets(condition, "body")
