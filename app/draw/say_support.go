@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"strings"
 
 	"standingbeam/calc"
 	"standingbeam/calc/units"
@@ -114,6 +115,9 @@ func (p *picture) check(id string) *calc.Check {
 func (p *picture) sayBearing(toe, heel, y float64, atToe bool) {
 	text := p.sp.Sentence("picture.bearing", p.sp.Demand(units.Of(p.st.Stability.BearingMax, units.Pressure)))
 	l := label{class: "ink", rank: rankPush, wander: true, lines: []line{plainLine(text)}, tie: 40}
+	if load, level, ok := strings.Cut(text, ", "); ok && p.narrow() {
+		l.lines = []line{plainLine(load), plainLine(level)}
+	}
 	x, h := toe, int8(-1)
 	if !atToe {
 		x, h = heel, 1
