@@ -30,6 +30,9 @@ func New(f Form, last Good) (View, Good) {
 	v := View{Name: name(f)}
 	v.Lines = headline(s, good.Result)
 	v.Cautions = s.Notes(good.Result.Cautions)
+	for i, c := range v.Cautions {
+		v.Cautions[i] = unbroken(c)
+	}
 	if stale {
 		v.Stale = s.Word("page.stale")
 	}
