@@ -114,8 +114,8 @@ const glare = "glare"
 
 // changed notes that the walls or the settings are other than before: they are
 // kept soon, and read aloud after a pause, even when what was pressed has gone.
-func (p *page) changed(ctx app.Context) {
-	ctx = p.self
+func (p *page) changed(app.Context) {
+	ctx := p.self
 	p.changes++
 	now := p.changes
 	ctx.Defer(p.settleSoon)
