@@ -5,7 +5,6 @@ import (
 	"time"
 
 	"standingbeam/app/view"
-	"standingbeam/app/wallfile"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
@@ -42,9 +41,9 @@ func (p *page) step(ctx app.Context, path string, by int) {
 // hold is a stepper that is being pressed.
 type hold struct {
 	step  string
-	times int           // it has repeated
-	over  bool          // it repeats no more
-	wall  wallfile.Wall // as it left it
+	times int  // it has repeated
+	over  bool // it repeats no more
+	left  int  // changes of the page when it had stepped
 }
 
 // After about a second the steps are larger.
@@ -67,12 +66,10 @@ func (p *page) onHold(ctx app.Context, e app.Event) {
 	ctx.After(holdDelay, func(ctx app.Context) { p.repeat(ctx, h) })
 }
 
-// repeat steps again until the press ends, the limit is reached or something
-// else changes the wall.
+// repeat steps again until the press ends or something else is changed.
 func (p *page) repeat(ctx app.Context, h *hold) {
 	defer p.caught()
-	before := *p.wall()
-	if p.hold != h || h.over || h.times > 0 && h.wall != before {
+	if p.hold != h || h.over || h.times > 0 && h.left != p.changes {
 		ctx.PreventUpdate()
 		return
 	}
@@ -82,9 +79,7 @@ func (p *page) repeat(ctx app.Context, h *hold) {
 		by *= holdLarge
 	}
 	p.step(ctx, path, by)
-	if h.wall = *p.wall(); h.wall == before {
-		return
-	}
+	h.left = p.changes
 	ctx.After(holdRepeat, func(ctx app.Context) { p.repeat(ctx, h) })
 }
 
