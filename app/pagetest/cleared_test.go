@@ -70,6 +70,20 @@ func TestStorageIsCleared(t *testing.T) {
 	if eval[bool](p, toldSomething) {
 		t.Errorf("after something was kept again: %q", p.text("#told"))
 	}
+
+	// Where everything is cleared nothing is left to know it by: it is a first
+	// visit, and nothing is claimed.
+	p.visit("about:blank")
+	if _, err := chromedp.Call(p.ctx, storage.ClearDataForOrigin, storage.ClearDataForOriginParams{
+		Origin: strings.TrimSuffix(h.url(""), "/"), StorageTypes: "all"}); err != nil {
+		t.Fatal(err)
+	}
+	p.open(h.url(""))
+	p.wantHeight("9 ft 0 in")
+	p.saved()
+	if eval[bool](p, toldSomething) {
+		t.Errorf("where everything is cleared is said %q", p.text("#told"))
+	}
 }
 
 // Everything that is kept can be erased, after a question. The calculator
