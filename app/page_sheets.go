@@ -112,7 +112,7 @@ func (s *sheets) onSheet(ctx app.Context, e app.Event) {
 	if !good.Known || s.Stale != "" {
 		return
 	}
-	r := good.Result
+	r := good.Explained()
 	o := sheet.Options{Speaker: s.Page.speaker, Paper: s.usedPaper(), Job: s.job, Date: s.date, Person: s.person}
 	switch data(ctx, "kind") {
 	case "crew":

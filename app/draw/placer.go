@@ -95,7 +95,11 @@ func (p *placer) search(l *label, least float64) (best spot, found bool) {
 	y0, y1 := max(margin, top-reach-l.h), min(p.h-margin-l.h, bottom+reach)
 	x0, x1 := max(margin, l.x-reach-l.w), min(p.w-margin-l.w, l.x+reach)
 	for y := y0; y <= y1; y += 8 {
+		up := apart(l.target(Box{Y: y, H: l.h}), y, l.h)
 		for x := x0; x <= x1; x += 12 {
+			if along := apart(l.x, x, l.w); along*along+up*up >= reach*reach {
+				continue
+			}
 			b := Box{X: x, Y: y, W: l.w, H: l.h}
 			lx, ly := nearest(b, l.x, l.target(b))
 			dx, dy := lx-l.x, ly-l.target(b)
@@ -108,10 +112,22 @@ func (p *placer) search(l *label, least float64) (best spot, found bool) {
 			}
 			if c += p.crossing(l, b); c < least {
 				best, found, least = spot{x: x, y: y, h: 1, v: 1}, true, c
+				reach = (least - 1.5) * 14
 			}
 		}
 	}
 	return best, found
+}
+
+// apart is how far a point lies outside a length from a start.
+func apart(at, from, length float64) float64 {
+	switch {
+	case at < from:
+		return from - at
+	case at > from+length:
+		return at - from - length
+	}
+	return 0
 }
 
 // crossing is the cost of a leader that would run over other labels.

@@ -23,6 +23,7 @@ type Options struct {
 	Out     string // the folder to write; replaced as a whole
 	Cache   string // compressed files of earlier builds; may be empty
 	Quick   bool   // compress less well, in a fraction of the time
+	Names   bool   // leave the names of functions and the lines in the program
 }
 
 // RunBuild is the build subcommand.
@@ -35,6 +36,7 @@ func RunBuild(args []string, stdout, stderr io.Writer) int {
 	flags.StringVar(&o.Out, "out", "dist", "the folder to write")
 	flags.StringVar(&o.Cache, "cache", ".cache/compressed", "where compressed files of earlier builds are kept")
 	flags.BoolVar(&o.Quick, "quick", false, "compress less well, in a fraction of the time")
+	flags.BoolVar(&o.Names, "names", false, "leave in what names the place of a fault: a larger program")
 	if err := flags.Parse(args); err != nil || flags.NArg() > 0 {
 		return 2
 	}
@@ -53,7 +55,10 @@ func Build(o Options) (string, error) {
 	if err != nil {
 		return "", fmt.Errorf("the program is missing, build it first: %w", err)
 	}
-	if program, err = lean.Program(program); errors.Is(err, lean.ErrNames) {
+	if !o.Names {
+		program, err = lean.Program(program)
+	}
+	if errors.Is(err, lean.ErrNames) {
 		fmt.Fprintln(os.Stderr, "build:", err)
 	} else if err != nil {
 		return "", fmt.Errorf("the program: %w", err)

@@ -14,6 +14,16 @@ type Good struct {
 	Known  bool
 	Wall   wallfile.Wall
 	Result calc.Result
+
+	input calc.Input
+}
+
+// Explained is the same answer with every working in full, for paper.
+func (g Good) Explained() calc.Result {
+	if r, err := calc.Explain(g.input); err == nil {
+		return r
+	}
+	return g.Result
 }
 
 // options for reading what is typed on the page.
@@ -25,19 +35,19 @@ func options(s words.Speaker) entry.Options {
 // what was computed and every problem of the form; stale says that the answer
 // is not that of the form as it stands.
 func answer(f Form, last Good) (good Good, problems []wallfile.Problem, stale bool) {
-	good, problems = compute(f.Wall, f.Speaker)
+	good, problems = compute(f.Wall, f)
 	if good.Known {
 		return good, nil, false
 	}
 	if !last.Known {
-		last, _ = compute(Example(), words.Speaker{})
+		last, _ = compute(Example(), Form{})
 	}
 	problems = ownProblems(f, last, problems)
 	patched := f.Wall
 	for _, p := range problems {
 		patched.Set(p.Field, last.Wall.Field(p.Field))
 	}
-	if good, _ = compute(patched, f.Speaker); good.Known {
+	if good, _ = compute(patched, f); good.Known {
 		return good, problems, true
 	}
 	return last, problems, true
@@ -56,7 +66,7 @@ func ownProblems(f Form, last Good, problems []wallfile.Problem) []wallfile.Prob
 			if p.Field == path {
 				own = append(own, p)
 				patched.Set(path, last.Wall.Field(path))
-				_, problems = compute(patched, f.Speaker)
+				_, problems = compute(patched, f)
 				break
 			}
 		}
@@ -64,15 +74,20 @@ func ownProblems(f Form, last Good, problems []wallfile.Problem) []wallfile.Prob
 	return append(own, problems...)
 }
 
-// compute answers a wall, if every field of it can be used.
-func compute(w wallfile.Wall, s words.Speaker) (Good, []wallfile.Problem) {
-	in, problems := w.Input(options(s))
+// compute answers a wall, if every field of it can be used; with the workings
+// of the demands only while one is open.
+func compute(w wallfile.Wall, f Form) (Good, []wallfile.Problem) {
+	in, problems := w.Input(options(f.Speaker))
 	if len(problems) > 0 {
 		return Good{}, problems
 	}
-	r, err := calc.Explain(in)
+	ask := calc.Design
+	if f.Check != "" {
+		ask = calc.Explain
+	}
+	r, err := ask(in)
 	if err != nil {
 		return Good{}, []wallfile.Problem{{Field: "height", ID: "not-computed", Text: w.Height}}
 	}
-	return Good{Known: true, Wall: w, Result: r}, nil
+	return Good{Known: true, Wall: w, Result: r, input: in}, nil
 }

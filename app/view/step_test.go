@@ -55,7 +55,7 @@ func TestStepTakesAlong(t *testing.T) {
 			t.Errorf("%s is %q, want 8 ft 8 in", path, got)
 		}
 	}
-	if _, problems := compute(w, words.Speaker{}); len(problems) > 0 {
+	if _, problems := compute(w, Form{}); len(problems) > 0 {
 		t.Errorf("stepping made %v", problems)
 	}
 }
@@ -155,7 +155,7 @@ func TestHandlesLeadSomewhere(t *testing.T) {
 		for _, h := range v.Picture.Handles {
 			for _, m := range []Move{More, Less, MuchMore, MuchLess, Least, Most} {
 				w := Key(start, h, m, words.Speaker{})
-				if _, problems := compute(w, words.Speaker{}); len(problems) > 0 {
+				if _, problems := compute(w, Form{}); len(problems) > 0 {
 					t.Errorf("%s: %s moved by %d: %v", c.value, h.ID, m, problems)
 				}
 			}

@@ -35,7 +35,7 @@ func everyWall(t *testing.T, n int, each func(name string, r calc.Result)) {
 			t.Fatalf("%s: %v", file, problems)
 		}
 		for _, w := range list {
-			good, problems := compute(w, words.Speaker{})
+			good, problems := compute(w, Form{})
 			if !good.Known {
 				t.Fatalf("%s, %s: %v", file, w.Name, problems)
 			}
