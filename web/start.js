@@ -111,14 +111,17 @@ const pauseAfter = (tries) => pauses[Math.min(tries, pauses.length - 1)] * 1000;
 
 async function start() {
   element("app-waits").hidden = true;
+  let promised; // a signal came while a try from before it was failing
+  addEventListener("online", () => { promised = true; });
   for (let tries = 0; ; tries++) {
+    promised = false;
     try {
       await run();
       break;
     } catch (err) {
       console.warn("starting failed, and is tried again:", err);
     }
-    await signal(showWaits(), pauseAfter(tries));
+    await signal(showWaits(), pauseAfter(promised ? 0 : tries));
   }
   keepForOffline();
 }
