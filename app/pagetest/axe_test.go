@@ -107,6 +107,20 @@ func TestAccessibleByDevice(t *testing.T) {
 	}
 }
 
+// axeInAll runs axe on what is to be seen, in both languages and every theme.
+func (p *tab) axeInAll(what string) {
+	p.t.Helper()
+	for _, lang := range []string{"es", "en"} {
+		p.speak(lang)
+		for _, theme := range []string{"dark", "glare", "light"} {
+			p.theme(theme)
+			if !p.axeFinds(lang + ", " + what + ", " + theme) {
+				return
+			}
+		}
+	}
+}
+
 // axeFinds runs axe and is false when the test has failed.
 func (p *tab) axeFinds(what string) bool {
 	p.t.Helper()

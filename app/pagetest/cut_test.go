@@ -36,6 +36,7 @@ func TestCutWhileThePageComes(t *testing.T) {
 			}
 			if tenth == 5 {
 				p.shot("cut-while-loading")
+				p.axe()
 			}
 			h.line.mend()
 			switch tenth % 3 {

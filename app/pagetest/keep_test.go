@@ -146,6 +146,7 @@ func TestKeptNowhere(t *testing.T) {
 		p.works()
 		p.until(toldSomething)
 		p.shot("storage-refused")
+		p.axeInAll("storage refused")
 	})
 	t.Run("full", func(t *testing.T) {
 		p := openTab(t, phone)
@@ -164,6 +165,7 @@ func TestKeptNowhere(t *testing.T) {
 		p.until(toldSomething)
 		p.works()
 		p.shot("storage-full")
+		p.axeInAll("storage full")
 		eval[bool](p, "(window.full = false) === false")
 		p.setHeight("12 ft 0 in")
 		p.kept("12 ft 0 in")

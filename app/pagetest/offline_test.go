@@ -28,6 +28,7 @@ func TestOffline(t *testing.T) {
 				p.open(h.url(rest))
 				p.works()
 			}
+			p.axeInAll("without a network")
 			p.another(phone).open(h.url("?again"))
 		})
 	}

@@ -22,7 +22,8 @@ type items struct{ weights, uplift, drive, resist []item }
 // itemize names the forces: W x, U u, P y and R z.
 func itemize(b *Body) items {
 	name := func(i item, letter, arm, below string, before []item) item {
-		i.symbol, i.arm = letter+below, arm+below
+		both := letter + below + arm + below
+		i.symbol, i.arm = both[:len(letter)+len(below)], both[len(letter)+len(below):]
 		for same := 2; taken(i.symbol, before); same++ {
 			n := strconv.Itoa(same)
 			i.symbol, i.arm = letter+below+n, arm+below+n

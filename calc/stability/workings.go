@@ -11,9 +11,16 @@ func (w *Workings) record(b *Body, r *Result) {
 		return
 	}
 	list := itemize(b)
-	w.overturning(list, r)
-	w.sliding(list, b, r)
-	w.resultant(list, b, r)
+	var turning, weight working.Chain // what two of the chains begin with
+	if w.Overturning.On() || w.Resultant.On() {
+		moments(&turning, list, r)
+	}
+	if w.Sliding.On() || w.Resultant.On() {
+		normal(&weight, list, r)
+	}
+	w.overturning(turning.Steps, r)
+	w.sliding(weight.Steps, list, b, r)
+	w.resultant(turning.Steps, weight.Steps, b, r)
 	w.bearing(b, r)
 }
 
@@ -36,12 +43,12 @@ func safety(c *working.Chain, formula string, fs float64, with ...working.Term) 
 	}
 }
 
-func (w *Workings) overturning(list items, r *Result) {
+func (w *Workings) overturning(turning []working.Step, r *Result) {
 	c := w.Overturning
 	if !c.On() {
 		return
 	}
-	moments(c, list, r)
+	c.Steps = append(c.Steps, turning...)
 	safety(c, "Mr/Mo", r.OverturningFactor,
 		working.T("Mr", r.Righting, units.LineMoment), working.T("Mo", r.Overturning, units.LineMoment))
 }
@@ -54,12 +61,12 @@ func normal(c *working.Chain, list items, r *Result) {
 	n.to(c, "N", units.Of(r.Normal, units.LineForce))
 }
 
-func (w *Workings) sliding(list items, b *Body, r *Result) {
+func (w *Workings) sliding(weight []working.Step, list items, b *Body, r *Result) {
 	c := w.Sliding
 	if !c.On() {
 		return
 	}
-	normal(c, list, r)
+	c.Steps = append(c.Steps, weight...)
 	h, f := newSum(len(list.drive)), newSum(len(list.resist)+4)
 	h.forces("+", list.drive)
 	h.to(c, "H", units.Of(r.Driving, units.LineForce))
@@ -90,13 +97,12 @@ func place(c *working.Chain, b *Body, r *Result) {
 		working.T("B", b.Width, units.Level), working.T("x", r.Resultant, units.Level))
 }
 
-func (w *Workings) resultant(list items, b *Body, r *Result) {
+func (w *Workings) resultant(turning, weight []working.Step, b *Body, r *Result) {
 	c := w.Resultant
 	if !c.On() {
 		return
 	}
-	moments(c, list, r)
-	normal(c, list, r)
+	c.Steps = append(append(c.Steps, turning...), weight...)
 	if r.Normal > 0 {
 		place(c, b, r)
 	}
