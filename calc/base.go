@@ -131,8 +131,7 @@ type factoredBody struct {
 // weight is D, groundwater counts with H, soil that opposes at its own factor.
 func (w *wall) factored(g ground) []factoredBody {
 	out := take(&w.room.cases, 6, 6)
-	add := func(g ground, dead float64) {
-		b := w.body(g)
+	add := func(g ground, b stability.Body, dead float64) {
 		for i := range b.Weights {
 			f := dead
 			if n := b.Weights[i].Name; n == liveLoad || n == onHeel {
@@ -152,14 +151,22 @@ func (w *wall) factored(g ground) []factoredBody {
 		own := units.Stress(dead) * w.footingWeight()
 		out = append(out, factoredBody{g.live > 0, g.onHeel, g.dead, dead, b, w.toeUnder(stability.Check(b, nil), w.Footing.Toe, own)})
 	}
-	add(g, w.lf.DeadHelps)
+	helps := w.body(g)
+	with := g
 	if g.dead > 0 {
-		g.live = w.Axial.Live
+		with.live = w.Axial.Live
 	}
-	add(g, w.lf.Dead)
+	var full stability.Body
+	if with == g {
+		full = w.copied(helps)
+	} else {
+		full = w.body(with)
+	}
+	add(g, helps, w.lf.DeadHelps)
+	add(with, full, w.lf.Dead)
 	if g.q != (Surcharge{}) && w.heel() > 0 {
-		g.onHeel = true
-		add(g, w.lf.Dead)
+		with.onHeel = true
+		add(with, w.body(with), w.lf.Dead)
 	}
 	return out
 }

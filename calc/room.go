@@ -26,3 +26,12 @@ func take[T any](from *[]T, n, chunk int) []T {
 	*from = s[:len(s)+n]
 	return s[len(s) : len(s) : len(s)+n]
 }
+
+// copied is a free body with lists of its own.
+func (w *wall) copied(b stability.Body) stability.Body {
+	b.Drive = append(take(&w.room.pushes, len(b.Drive), 30), b.Drive...)
+	b.Resist = append(take(&w.room.pushes, len(b.Resist), 30), b.Resist...)
+	b.Weights = append(take(&w.room.weights, len(b.Weights), 36), b.Weights...)
+	b.Uplift = append(take(&w.room.weights, len(b.Uplift), 36), b.Uplift...)
+	return b
+}

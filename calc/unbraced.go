@@ -111,7 +111,11 @@ func (w *wall) standsAt(s *standing, a, b units.Length) (string, bool) {
 	if over(v, s.section) {
 		return "shear", false
 	}
-	if above, _ := w.cantileverAt(a, b, s.from, low); over(above, s.above) {
+	above := m
+	if s.from > 0 {
+		above, _ = w.cantileverAt(a, b, s.from, low)
+	}
+	if over(above, s.above) {
 		return "section-above-dowels", false
 	}
 	r, q := w.stands(ground{a: a, b: b, state: soil.Active, q: w.Surcharge, low: low}, nil)
