@@ -63,7 +63,7 @@ func TestLanguage(t *testing.T) {
 	}
 	spanish := p.file()
 	p.speak("en")
-	if got := p.text("#today .answer-title"); got != "FILL ONLY TO 2\u00a0ft 5\u00a0in" {
+	if got := p.text("#today .answer-title"); got != "FILL ONLY TO 2\u00a0ft\u00a05\u00a0in" {
 		t.Errorf("in English it says %q", got)
 	}
 	if got := eval[string](p, `[...document.querySelector("#language").options].map((o) => o.text + " " + o.lang).join(", ")`); got != "English en, Español es" {
