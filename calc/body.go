@@ -44,6 +44,9 @@ func (w *wall) body(g ground) stability.Body {
 		case p.Side == 'a':
 			b.Drive = append(b.Drive, push)
 		case g.low > 0 && g.b > 0:
+			if b.Resist == nil {
+				b.Resist = take(&w.room.pushes, 5, 30)
+			}
 			b.Resist = append(b.Resist, push)
 		}
 	}
