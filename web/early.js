@@ -47,9 +47,10 @@
     });
   }
 
-  // A document that was cut off never starts the calculator. What has come of it
-  // offers to try again, after a while.
+  // A document that was cut off never starts the calculator, nor does one whose
+  // starting script has not come. What has come offers to try again, after a while.
   addEventListener("online", () => {
-    if (document.readyState === "loading") { location.reload(); }
+    const state = document.readyState;
+    if (state === "loading" || state === "complete" && typeof pauses === "undefined") { location.reload(); }
   });
 }

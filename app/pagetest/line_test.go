@@ -6,6 +6,7 @@ import (
 	"net/http"
 	"strings"
 	"sync"
+	"time"
 )
 
 // line is the connection of a host to the world, which breaks after some
@@ -17,6 +18,10 @@ type line struct {
 	cut   bool
 	after int // it breaks when so much is sent; 0: never
 }
+
+// arrives lets the browser read what was sent: a connection that is torn down
+// takes with it what lies unread.
+const arrives = 100 * time.Millisecond
 
 const headerBytes = 300 // of one answer, about
 
@@ -87,6 +92,7 @@ func (w *lineWriter) Write(data []byte) (sent int, err error) {
 		}
 		if cut {
 			w.Flush()
+			time.Sleep(arrives)
 			panic(http.ErrAbortHandler)
 		}
 		data = data[n:]
