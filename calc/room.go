@@ -16,12 +16,12 @@ func newRoom() *room { return &room{probe: new(room)} }
 // clear gives up what lies there.
 func (r *room) clear() { r.pushes, r.weights, r.cases = r.pushes[:0], r.weights[:0], r.cases[:0] }
 
-// take returns an empty slice with a place for n of its own, out of
-// pieces of chunk.
+// take returns an empty slice with places for n of its own, out of a piece of
+// chunk places or as many as it takes.
 func take[T any](from *[]T, n, chunk int) []T {
 	s := *from
 	if cap(s)-len(s) < n {
-		s = make([]T, 0, chunk)
+		s = make([]T, 0, max(n, chunk))
 	}
 	*from = s[:len(s)+n]
 	return s[len(s) : len(s) : len(s)+n]

@@ -9,6 +9,7 @@ import (
 	"io"
 	"iter"
 	"math"
+	"slices"
 	"strconv"
 
 	"standingbeam/app/wallfile"
@@ -79,7 +80,7 @@ func (p *printer) wall(r calc.Result) {
 	list(p, "assumptions", r.Assumptions, p.note)
 	list(p, "warnings", r.Warnings, p.note)
 	list(p, "cautions", r.Cautions, p.note)
-	list(p, "ask an engineer", r.Engineer, p.note)
+	list(p, "ask an engineer", slices.Concat(r.Engineer, r.Table.Reasons), p.note)
 	p.w.WriteByte('}')
 }
 

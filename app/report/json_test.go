@@ -282,3 +282,13 @@ func TestNoNumber(t *testing.T) {
 		t.Errorf("%v\n%s", err, b.String())
 	}
 }
+
+// What takes a wall out of the tables is asked of an engineer, in the file too.
+func TestReasonsAreAsked(t *testing.T) {
+	results := answers(t, "braced.json")
+	results[0].Table.Reasons = []calc.Note{{ID: "table-design-required"}}
+	asked := printed(t, results, words.Speaker{})[0]["ask an engineer"].([]any)
+	if len(asked) != len(results[0].Engineer)+1 || member(asked, "table-design-required") == nil {
+		t.Errorf("asked are %v", asked)
+	}
+}
