@@ -22,7 +22,7 @@ func (p *picture) dimensions() {
 	if p.twoGrounds() {
 		p.upright("grade.b", p.o.Width-column, in.GradeB, Handle{Max: in.GradeA, Step: step}, false)
 	}
-	if p.real {
+	if p.real && !p.low() {
 		p.footingLine(step)
 	}
 }

@@ -9,8 +9,10 @@
 // type are left to the page: every shape carries a class, none a colour.
 //
 // Labels never cover each other, a handle or the picture's edge. A label that
-// finds no place is left out, the least first; the table still holds its
-// value.
+// finds no place is left out, the least first, and so is a lesser one that
+// would lie over much of the drawing; the table still holds its value. A low
+// picture, on a phone that lies, leaves out the footing's dimension and
+// handles.
 package draw
 
 import (

@@ -59,6 +59,9 @@ func grid(f func(name string, w calc.Input)) {
 // sizes of the picture: phones, and a wide page.
 var sizes = [][2]float64{{390, 300}, {390, 370}, {390, 440}, {360, 300}, {640, 560}}
 
+// small are those of the narrowest phones and of phones that lie.
+var small = [][2]float64{{320, 298}, {440, 220}, {345, 220}}
+
 func design(t *testing.T, w calc.Input) calc.Result {
 	t.Helper()
 	r, err := calc.Design(w)
@@ -103,27 +106,29 @@ func checkPicture(t *testing.T, name string, p Picture, width, height float64) {
 	}
 }
 
-func TestLabelsKeepClear(t *testing.T) {
-	lost, all := map[string]int{}, 0
+func TestLabelsKeepClear(t *testing.T)        { labelsKeepClear(t, sizes, 50) }
+func TestLabelsKeepClearInSmall(t *testing.T) { labelsKeepClear(t, small, 4) }
+
+// labelsKeepClear draws the grid at sizes. Of so many pictures one may lose a
+// label.
+func labelsKeepClear(t *testing.T, sizes [][2]float64, of int) {
+	lost, all, n := map[string]int{}, 0, 0
 	grid(func(name string, w calc.Input) {
 		r := design(t, w)
 		for _, s := range sizes {
-			p := Section(r, Options{Width: s[0], Height: s[1]})
-			checkPicture(t, fmt.Sprintf("%s at %v×%v", name, s[0], s[1]), p, s[0], s[1])
-			es := Section(r, Options{Width: s[0], Height: s[1], Speaker: words.Speaker{Lang: "es"}})
-			checkPicture(t, fmt.Sprintf("%s at %v×%v in Spanish", name, s[0], s[1]), es, s[0], s[1])
-			all += 2
-			for _, l := range append(p.Lost, es.Lost...) {
-				lost[strings.TrimRight(l, " 0123456789,./fintpsbl-")]++
+			for _, lang := range []string{"en", "es"} {
+				p := Section(r, Options{Width: s[0], Height: s[1], Speaker: words.Speaker{Lang: lang}})
+				checkPicture(t, fmt.Sprintf("%s at %v×%v in %s", name, s[0], s[1], lang), p, s[0], s[1])
+				all++
+				for _, l := range p.Lost {
+					n++
+					lost[strings.TrimRight(l, " 0123456789,./fintpsbl-")]++
+				}
 			}
 		}
 	})
 	t.Logf("of %d pictures, labels without a place: %v", all, lost)
-	n := 0
-	for _, k := range lost {
-		n += k
-	}
-	if n > all/50 {
+	if n > all/of {
 		t.Errorf("%d labels in %d pictures found no place", n, all)
 	}
 }

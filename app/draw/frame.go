@@ -115,7 +115,7 @@ func (p *picture) fits(w Window) bool {
 // edge is the room that the footing's ends keep from the picture's edges: a
 // handle stands outside each.
 func (p *picture) edge() float64 {
-	if p.real {
+	if p.real && !p.low() {
 		return target
 	}
 	return 8

@@ -38,7 +38,8 @@ func (p *picture) inset() {
 		}
 	}
 	if !found {
-		l := label{class: "ink", lines: words, rank: rankMore, wander: true, x: p.faceB(), y: p.y(p.h)}
+		l := label{class: "ink", lines: words, rank: rankSupport, wander: true, x: p.faceB(), y: p.y(p.h)}
+		l.spots = []spot{{x: margin, y: p.o.Height - 2*margin, h: 1, v: -1}, {x: p.o.Width - margin, y: p.o.Height - 2*margin, h: -1, v: -1}}
 		p.say(l)
 		return
 	}

@@ -41,6 +41,7 @@ type label struct {
 	wander bool
 	w, h   float64 // its size, see measure
 	tie    float64 // farther than this from its point it gets a leader; 0 = never
+	most   float64 // that its place may cost, else it is left out; 0 = any cost
 }
 
 // Type sizes. Nothing in the picture is smaller.

@@ -15,6 +15,7 @@ type placed struct {
 type placer struct {
 	w, h  float64
 	taken []Box
+	wall  Box // a leader seldom runs through it
 	inked inked
 	done  []placed
 	lost  []string // labels that found no place
@@ -48,7 +49,7 @@ func (p *placer) place(labels []label) {
 }
 
 // lowestRank is one more than the rank of the least of labels.
-const lowestRank = 9
+const lowestRank = 10
 
 func (p *placer) one(l *label) {
 	l.measure()
@@ -68,8 +69,9 @@ func (p *placer) one(l *label) {
 	}
 	if (!found || least > 8) && l.wander {
 		for _, bound := range [...]float64{7, 18, math.Inf(1)} {
-			if s, ok := p.search(l, min(bound, least-3)); ok {
-				best, found = s, true
+			b := min(bound, least-3)
+			if s, c := p.search(l, b); c < b {
+				best, found, least = s, true, c
 			}
 			if found || bound > least {
 				break
@@ -80,12 +82,16 @@ func (p *placer) one(l *label) {
 		p.lost = append(p.lost, l.lines[0].text)
 		return
 	}
+	if l.most > 0 && least > l.most {
+		return
+	}
 	p.settle(l, best)
 }
 
 // search looks over the whole picture for the free place that is nearest to
-// the label's point and covers least, for less than a cost.
-func (p *placer) search(l *label, least float64) (best spot, found bool) {
+// the label's point and covers least, and its cost: the bound where no place costs less.
+func (p *placer) search(l *label, bound float64) (best spot, least float64) {
+	least = bound
 	// What is farther than this costs more by its leader alone.
 	reach := min((least-1.5)*14, p.w+p.h)
 	top, bottom := l.y, l.y
@@ -111,12 +117,12 @@ func (p *placer) search(l *label, least float64) (best spot, found bool) {
 				continue
 			}
 			if c += p.crossing(l, b); c < least {
-				best, found, least = spot{x: x, y: y, h: 1, v: 1}, true, c
+				best, least = spot{x: x, y: y, h: 1, v: 1}, c
 				reach = (least - 1.5) * 14
 			}
 		}
 	}
-	return best, found
+	return best, least
 }
 
 // apart is how far a point lies outside a length from a start.
@@ -130,7 +136,8 @@ func apart(at, from, length float64) float64 {
 	return 0
 }
 
-// crossing is the cost of a leader that would run over other labels.
+// crossing is the cost of a leader that would run over other labels or through
+// the wall.
 func (p *placer) crossing(l *label, b Box) (sum float64) {
 	if l.tie == 0 {
 		return 0
@@ -142,11 +149,16 @@ func (p *placer) crossing(l *label, b Box) (sum float64) {
 	if far <= l.tie {
 		return 0
 	}
-	for i := range p.done {
-		d := &p.done[i].box
+	for i := -1; i < len(p.done); i++ {
+		d, cost := &p.wall, 12.0
+		if i >= 0 {
+			d, cost = &p.done[i].box, 25
+		} else if l.x > d.X && l.x < d.X+d.W {
+			continue // it speaks of what is in the wall
+		}
 		for t := 6.0; t < far-4; t += 6 {
 			if x, y := lx+dx*t/far, ly+dy*t/far; x > d.X-2 && x < d.X+d.W+2 && y > d.Y && y < d.Y+d.H {
-				sum += 25
+				sum += cost
 				break
 			}
 		}

@@ -20,6 +20,29 @@ func TestPlacerDropsTheLeastLast(t *testing.T) {
 	}
 }
 
+// A lesser label is left out where it could only stand on the drawing, and one
+// that must be said is not.
+func TestPlacerLeavesOutWhatCovers(t *testing.T) {
+	for _, most := range []float64{0, 8} {
+		p := placer{w: 200, h: 60, inked: newInked(200, 60)}
+		p.inked.area(Box{W: 200, H: 60}, 20)
+		p.place([]label{{lines: []line{{text: "no. 4"}}, x: 100, y: 30, spots: []spot{{x: 100, y: 30}}, wander: true, most: most}})
+		if want := most == 0; (len(p.done) == 1) != want || len(p.lost) > 0 {
+			t.Errorf("may cost %v: placed %d, lost %v", most, len(p.done), p.lost)
+		}
+	}
+}
+
+// A leader goes round the wall where it can.
+func TestLeadersKeepOutOfTheWall(t *testing.T) {
+	p := placer{w: 300, h: 200, inked: newInked(300, 200), wall: Box{X: 140, Y: 20, W: 20, H: 160}}
+	p.keep(Box{X: 60, Y: 60, W: 80, H: 80})
+	p.place([]label{{lines: []line{{text: "500 psf"}}, x: 130, y: 100, tie: 10, wander: true}})
+	if len(p.done) != 1 || p.done[0].box.X > 140 {
+		t.Errorf("the leader runs through the wall: %+v", p.done)
+	}
+}
+
 func TestPlacerKeepsClear(t *testing.T) {
 	p := placer{w: 300, h: 200, inked: newInked(300, 200)}
 	p.keep(Box{X: 100, Y: 60, W: 80, H: 60})

@@ -12,11 +12,12 @@ import (
 const (
 	rankPeak = iota
 	rankSupport
+	rankPush
 	rankDimension
 	rankBand
 	rankCaption
 	rankBars
-	rankPush
+	rankFooting
 	rankMore
 	rankLeast
 )
@@ -72,6 +73,10 @@ func (p *picture) sayCurve() {
 // unit is that of the curve. It stands at the greatest value; in a narrow
 // picture, where that has the least room, at the caption.
 func (p *picture) unit() line { return softLine(p.sp.Unit(p.curve.kind)) }
+
+// low reports whether the picture has no room under the footing for its
+// dimension: that of a phone that lies.
+func (p *picture) low() bool { return p.o.Height < 260 }
 
 func (p *picture) narrow() bool { return p.o.Width < 380 }
 
@@ -145,6 +150,9 @@ func (p *picture) sayCaption(f calc.Face) {
 	id := [...]string{Bending: "picture.bending", Shear: "picture.shear", Deflected: "picture.deflected"}[c.show]
 	l := label{class: "soft", rank: rankCaption, wander: true, tie: 30,
 		lines: []line{plainLine(p.sp.Word(id + ".level"))}}
+	if what, level, ok := strings.Cut(l.lines[0].text, " "); ok && p.o.Width < 480 && c.show != Deflected {
+		l.lines = []line{plainLine(what), plainLine(level)}
+	}
 	if c.show == Deflected {
 		l.lines = []line{plainLine(p.sp.Word(id)), l.lines[0]}
 	}

@@ -22,7 +22,7 @@ func (p *picture) sayBars(v, va, d *calc.Bar) {
 			l.spots = append(l.spots, spot{x: p.o.Width - 4, y: y, h: -1}, spot{x: right, y: y, h: 1})
 		}
 		if b == va {
-			l.rank = rankMore
+			l.rank, l.most = rankMore, 14
 		}
 		p.say(l)
 	}
@@ -35,7 +35,7 @@ func (p *picture) sayBars(v, va, d *calc.Bar) {
 	if v != nil && v.Lap > 0 {
 		text = p.sp.Sentence("picture.lap", p.sp.AtLeast(v.Lap))
 	}
-	l := label{class: "steel", lines: []line{plainLine(text)}, rank: rankMore, wander: true, tie: 14}
+	l := label{class: "steel", lines: []line{plainLine(text)}, rank: rankMore, wander: true, tie: 14, most: 8}
 	l.x, l.y = x, p.level(up)+4
 	for _, dy := range []float64{0, -12, 12, 24, 40} {
 		l.spots = append(l.spots, spot{x: p.faceA() - 12, y: l.y + dy, h: -1}, spot{x: p.faceB() + 12, y: l.y + dy, h: 1})
@@ -72,11 +72,11 @@ func (p *picture) sayPush(both bool) {
 			rank = rankMore
 			lines = []line{plainLine(p.sp.Demand(units.Of(units.Stress(v), units.Pressure)))}
 		}
-		l := label{class: "push", lines: lines, rank: rank, wander: true}
+		l := label{class: "push", lines: lines, rank: rank, wander: true, tie: 60, most: 26}
 		x := base + dir*v*p.window.Push
 		l.x, l.y = x, y
 		h := int8(dir)
-		l.spots = []spot{{x: x, y: y + 4, v: 1}, {x: x - dir*10, y: y + 4, h: h, v: 1}, {x: base, y: y + 4, h: h, v: 1},
+		l.spots = []spot{{x: x, y: y + 4, v: 1}, {x: x - dir*10, y: y + 4, h: h, v: 1}, {x: base, y: y + 4, h: h, v: 1}, {x: base, y: y + 22, h: h, v: 1},
 			{x: x + dir*5, y: y - 8, h: h}, {x: x + dir*5, y: y - 30, h: h}, {x: x - dir*10, y: y + 34, h: h, v: 1}, {x: x + dir*16, y: y + 10, h: h, v: 1}}
 		p.say(l)
 	}
@@ -133,13 +133,13 @@ func (p *picture) sayUpright(id string, x, y0, y1 float64, text string, strong b
 func (p *picture) sayFooting(left, right, face, y float64) {
 	f := p.in.Footing
 	mid := (left + right) / 2
-	l := label{class: "ink", rank: rankDimension, wander: true, x: mid, y: y, lines: []line{plainLine(p.sp.Sentence("picture.dimension.footing.width", p.sp.Length(f.Width)))}}
+	l := label{class: "ink", rank: rankDimension, wander: true, most: 9, x: mid, y: y, lines: []line{plainLine(p.sp.Sentence("picture.dimension.footing.width", p.sp.Length(f.Width)))}}
 	l.spots = []spot{{x: mid, y: y + 7, v: 1}, {x: mid, y: y - 3, v: -1}, {x: left - 10, y: y + 6, h: 1, v: 1}, {x: left - target/2 - 14, y: y, h: -1}, {x: right, y: y + 6, h: -1, v: 1}, {x: right + target/2 + 14, y: y, h: 1}}
 	p.say(l)
 	if f.NoToe {
 		return
 	}
-	q := label{class: "ink", rank: rankPush, wander: true, x: (face + right) / 2, y: y, lines: []line{plainLine(p.sp.Sentence("picture.dimension.footing.toe", p.sp.Length(f.Toe)))}}
+	q := label{class: "ink", rank: rankFooting, wander: true, most: 9, x: (face + right) / 2, y: y, lines: []line{plainLine(p.sp.Sentence("picture.dimension.footing.toe", p.sp.Length(f.Toe)))}}
 	q.spots = []spot{{x: right + target/2 + 14, y: y, h: 1}, {x: right + 14, y: y - 15, h: 1, v: -1}, {x: right + 14, y: y + 5, h: 1, v: 1}, {x: math.Max(face, mid), y: y - 3, h: 1, v: -1}}
 	p.say(q)
 }

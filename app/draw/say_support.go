@@ -44,7 +44,7 @@ func (p *picture) sayTie(r *calc.Reaction, y, top float64) {
 	if t.SlabLength <= 0 {
 		return
 	}
-	q := label{class: "ink", lines: []line{plainLine(p.sp.Sentence("picture.slab-length", p.sp.Length(t.SlabLength)))}, rank: rankMore, wander: true, tie: 16}
+	q := label{class: "ink", lines: []line{plainLine(p.sp.Sentence("picture.slab-length", p.sp.Length(t.SlabLength)))}, rank: rankMore, wander: true, tie: 16, most: 8}
 	q.x, q.y = 60, y
 	q.spots = []spot{{x: 4, y: top - 3, h: 1, v: -1}, {x: column + target + grip + 4, y: y + 10, h: 1, v: 1}, {x: column + grip + 4, y: y + 18, h: 1, v: 1}, {x: p.faceA() - 4, y: y + 18, h: -1, v: 1}}
 	p.say(q)
@@ -66,7 +66,7 @@ func (p *picture) sayStability() {
 	if p.st == nil || p.st.Stability == nil {
 		return
 	}
-	l := label{class: "ink", rank: rankMore, wander: true}
+	l := label{class: "ink", rank: rankMore, wander: true, most: 14}
 	need := ""
 	for _, id := range []string{"overturning", "sliding"} {
 		c := p.check(id)
@@ -83,7 +83,7 @@ func (p *picture) sayStability() {
 			word += ".helped" // the slab in front takes the rest, by a check of its own
 		case c.State == calc.Fails:
 			word += ".short"
-			l.rank = rankBand
+			l.rank, l.most = rankBand, 0
 		}
 		l.lines = append(l.lines, plainLine(p.sp.Sentence(word, have)))
 		need = p.sp.Demand(units.Quantity{Base: c.Demand.Base})
@@ -114,7 +114,7 @@ func (p *picture) check(id string) *calc.Check {
 // sayBearing writes the greatest bearing under the end where it is.
 func (p *picture) sayBearing(toe, heel, y float64, atToe bool) {
 	text := p.sp.Sentence("picture.bearing", p.sp.Demand(units.Of(p.st.Stability.BearingMax, units.Pressure)))
-	l := label{class: "ink", rank: rankPush, wander: true, lines: []line{plainLine(text)}, tie: 40}
+	l := label{class: "ink", rank: rankFooting, wander: true, lines: []line{plainLine(text)}, tie: 40, most: 14}
 	if load, level, ok := strings.Cut(text, ", "); ok && p.narrow() {
 		l.lines = []line{plainLine(load), plainLine(level)}
 	}

@@ -20,7 +20,7 @@ func (p *picture) today() {
 	}
 	p.s.segment("until", left, y, p.faceA(), y)
 	p.p.inked.line(left, y, p.faceA(), y, 3)
-	l := label{class: "ink", lines: []line{plainLine(p.sp.Sentence("picture.today", p.sp.Capacity(units.Of(t.Level, units.Level))))}, rank: rankBars, wander: true, tie: 14}
+	l := label{class: "ink", lines: []line{plainLine(p.sp.Sentence("picture.today", p.sp.Capacity(units.Of(t.Level, units.Level))))}, rank: rankBars, wander: true, tie: 14, most: 36}
 	l.x, l.y = left+6, y
 	for _, dy := range []float64{-4, 4} {
 		v := int8(1)

@@ -45,7 +45,7 @@ func (p *picture) below(s float64) (line, room float64) {
 	if p.st != nil && p.st.Stability != nil {
 		d += bearing + 20
 	}
-	if !p.real {
+	if !p.real || p.low() {
 		return d + 12, math.Max(d+24, 50)
 	}
 	line = math.Max(target, d+17)
