@@ -16,11 +16,22 @@ type cantilever struct {
 	length units.Length
 	cover  units.Length
 	moment units.MomentPerLength
-	shear  func(from units.Length) units.ForcePerLength // at a distance from the stem's face
+	load   float64        // on the heel, per area
+	under  []factoredBody // the toe's, the worst of them counts
 	steps  *working.Chain
 	atStem bool // reinforced shear at the stem's face, else d from it
 
 	shearSteps func(from units.Length) *working.Chain // starts the working of the shear
+}
+
+// shear is the factored shear at a distance from the stem's face.
+func (p *cantilever) shear(from units.Length) units.ForcePerLength {
+	most := units.ForcePerLength(p.load * max(0, (p.length-from).Inches()))
+	for i := range p.under {
+		_, v := p.under[i].toe.at(from)
+		most = max(most, v)
+	}
+	return most
 }
 
 // heelOf is the heel under ground g: it carries the soil on it, the greater of
@@ -36,10 +47,7 @@ func (w *wall) heelOf(st Stage, g ground, c *working.Chain) cantilever {
 		w.recordOnHeel(c, g, wu)
 		c.Add("Mu", "wu L^2 / 2", units.Of(m, units.LineMoment), "statics", term("wu", units.Stress(wu), units.Pressure), term("L", l, units.Level))
 	}
-	p := cantilever{id: "heel", stage: st, role: HeelBar, length: l, cover: 1.5 * units.Inch, moment: m, steps: c, atStem: true,
-		shear: func(from units.Length) units.ForcePerLength {
-			return units.ForcePerLength(wu * max(0, (l-from).Inches()))
-		}}
+	p := cantilever{id: "heel", stage: st, role: HeelBar, length: l, cover: 1.5 * units.Inch, moment: m, load: wu, steps: c, atStem: true}
 	if c.On() {
 		p.shearSteps = func(from units.Length) *working.Chain { return w.heelShear(g, wu, from) }
 	}
@@ -69,14 +77,7 @@ func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 		stability.Check(worst.body, &stability.Workings{Resultant: c, Bearing: c})
 		w.recordToe(c, worst, mu)
 	}
-	p := cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: mu, steps: c,
-		shear: func(from units.Length) (most units.ForcePerLength) {
-			for _, f := range cases {
-				_, v := f.toe.at(from)
-				most = max(most, v)
-			}
-			return most
-		}}
+	p := cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: mu, under: cases, steps: c}
 	if c.On() {
 		p.shearSteps = func(from units.Length) *working.Chain { return w.toeShear(g, cases, from) }
 	}

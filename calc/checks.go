@@ -39,11 +39,17 @@ func (w *wall) ask(id string, st Stage, demand, capacity units.Quantity, clause 
 	if !over(demand.Base, capacity.Base) {
 		c.State = Holds
 	}
-	for _, o := range opts {
-		o(&c)
-	}
+	return w.put(c, opts)
+}
+
+// put adds a check, with its options.
+func (w *wall) put(c Check, opts []option) *Check {
 	w.r.Checks = append(w.r.Checks, c)
-	return &w.r.Checks[len(w.r.Checks)-1]
+	last := &w.r.Checks[len(w.r.Checks)-1]
+	for _, o := range opts {
+		o(last)
+	}
+	return last
 }
 
 // over reports whether a demand is more than the capacity, beyond the rounding
@@ -61,10 +67,7 @@ func (w *wall) askFactor(id string, st Stage, actual float64, clause string, opt
 func (w *wall) leaveOpen(id string, st Stage, demand units.Quantity, clause string, needs Note, opts ...option) {
 	c := Check{ID: id, Stage: st, Demand: demand, NoValue: true, State: Open, Decides: true,
 		Clause: clause, Rulebook: w.aci.Name, Needs: &needs}
-	for _, o := range opts {
-		o(&c)
-	}
-	w.r.Checks = append(w.r.Checks, c)
+	w.put(c, opts)
 }
 
 // failed records a check that fails without a number: what it asks about does
@@ -72,10 +75,7 @@ func (w *wall) leaveOpen(id string, st Stage, demand units.Quantity, clause stri
 func (w *wall) failed(id string, st Stage, k units.Kind, clause string, why Note, opts ...option) {
 	c := Check{ID: id, Stage: st, Demand: units.Quantity{Kind: k}, Capacity: units.Quantity{Kind: k}, NoValue: true,
 		State: Fails, Decides: true, Clause: clause, Rulebook: w.aci.Name, Because: &why}
-	for _, o := range opts {
-		o(&c)
-	}
-	w.r.Checks = append(w.r.Checks, c)
+	w.put(c, opts)
 }
 
 // without records a check that does not apply, and why.
@@ -84,14 +84,18 @@ func (w *wall) without(id string, st Stage, clause string, why Note, opts ...opt
 	if clause != "" {
 		c.Rulebook = w.aci.Name
 	}
-	for _, o := range opts {
-		o(&c)
-	}
-	w.r.Checks = append(w.r.Checks, c)
+	w.put(c, opts)
 }
 
 // chain makes a chain for the working of one check.
-func chain() *working.Chain { return &working.Chain{Steps: make([]working.Step, 0, 4)} }
+func chain() *working.Chain {
+	c := new(struct {
+		working.Chain
+		places [4]working.Step
+	})
+	c.Steps = c.places[:0]
+	return &c.Chain
+}
 
 // verdict is the worst state over the deciding checks: fails, else open, else
 // holds.

@@ -86,9 +86,5 @@ func (w *wall) stripToe(l units.Length, mu units.MomentPerLength) {
 	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, cover: footingCover, moment: m, steps: c,
 		shearSteps: func(from units.Length) *working.Chain {
 			return w.stripToeShear(stripToe{dead: dead, live: live, foot: mu, bearing: worst, length: l}, from)
-		},
-		shear: func(from units.Length) units.ForcePerLength {
-			_, v := toe.at(from)
-			return v
-		}}, &w.toeBars)
+		}, under: []factoredBody{{toe: toe}}}, &w.toeBars)
 }

@@ -101,7 +101,11 @@ func (w *wall) notYet() (out []Note) {
 	}
 	for _, c := range r.Checks {
 		if c.Decides && c.State != Holds && c.State != NotApplicable {
-			out = append(out, noteText("today-check-"+map[State]string{Fails: "fails", Open: "open"}[c.State], c.ID))
+			id := "today-check-fails"
+			if c.State == Open {
+				id = "today-check-open"
+			}
+			out = append(out, noteText(id, c.ID))
 		}
 	}
 	return out
