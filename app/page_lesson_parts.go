@@ -164,12 +164,12 @@ func (l *lessonPage) renderQuestion(id string, q lesson.Question, of int) app.UI
 
 // renderAround is what comes before and after, and what can be taken along.
 func (l *lessonPage) renderAround() app.UI {
-	prev := l.link("why-prev", "plain", l.seen.Prev.Fragment, "‹ "+l.word("previous"))
+	prev := l.link("why-prev", "plain", l.seen.Prev.Fragment, "‹\u00a0"+l.word("previous"))
 	prev.Aria("label", l.word("previous")+": "+l.seen.Prev.Text)
 	if l.seen.Prev.Fragment == "" {
 		prev.Attr("hidden", "true")
 	}
-	next := l.link("why-next", "plain why-next", l.seen.Next.Fragment, l.seen.Next.Text+" ›")
+	next := l.link("why-next", "plain why-next", l.seen.Next.Fragment, l.seen.Next.Text+"\u00a0›")
 	next.Aria("label", l.word("next")+": "+l.seen.Next.Text)
 	if l.seen.Next.Fragment == "" {
 		next.Attr("hidden", "true")
