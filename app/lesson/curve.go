@@ -83,6 +83,29 @@ func (w *stand) mark(c bending) spot {
 	return p
 }
 
+// nameMark names the greatest bending beside its dot, or in a corner that the
+// curve leaves free.
+func (w *stand) nameMark(text string, p spot) {
+	right := w.s.w - 4
+	w.s.call("ink", text, anchor{p.x + 12, p.y, 1}, anchor{right, w.px(w.h) + 14, -1}, anchor{right, w.px(w.h) + 34, -1},
+		anchor{right, w.px(4) - 14, -1}, anchor{right, w.px(4) - 34, -1}, anchor{p.x - 12, p.y, -1})
+	w.s.wire(p)
+}
+
+// ghost draws the curve that c is compared with, and names it where the two can
+// be told apart.
+func (w *stand) ghost(c, past bending, text string) {
+	past.class = "ghost"
+	w.curve(past, false)
+	level, _ := peak(past.d)
+	x, low := past.at(level), 0.45*level
+	if math.Abs(x-c.at(level)) < 8 {
+		return
+	}
+	w.s.say("soft", text, anchor{x + 8, w.px(level), 1}, anchor{x + 8, w.px(level * 1.4), 1}, anchor{x - 8, w.px(level), -1}, anchor{w.s.w - 4, w.px(low), -1}, anchor{w.s.w - 4, w.px(1.6 * level), -1})
+	w.s.wire(spot{past.at(low), w.px(low)})
+}
+
 // band draws what the wall bears as a band beside face B.
 func (w *stand) band(class, edge string, x, px, bears float64) {
 	if bears <= 0 {

@@ -8,7 +8,18 @@ import (
 
 // ink collects the markup of a picture. Coordinates are CSS pixels, written
 // with at most one decimal; shapes carry classes, never colours.
-type ink struct{ b strings.Builder }
+type ink struct {
+	b     strings.Builder
+	lines []stretch // what labels keep off
+	turn  turned    // of the group that is drawn
+}
+
+// stretch is a straight piece of a line.
+type stretch struct{ a, b spot }
+
+// soft begins the names of what may run under a label: fillings, and wires that
+// lead to one.
+const soft = "earth leader area grain water body"
 
 // digits writes v with at most one decimal. What is no usable coordinate is
 // written as 0, so that no picture can carry NaN.
@@ -60,6 +71,19 @@ func (k *ink) fillRect(class, pattern string, x, y, w, h float64) {
 		pairs = append(pairs, "fill", "url(#"+pattern+")")
 	}
 	k.tag("rect", class, pairs...)
+	if class == "unbuilt" || class == "wood" {
+		k.note(class, box(x, y, w, h))
+	}
+}
+
+// note keeps labels off a track.
+func (k *ink) note(class string, t *track) {
+	if strings.Contains(soft, class) {
+		return
+	}
+	for _, l := range t.all {
+		k.lines = append(k.lines, stretch{k.turn.spot(l.a), k.turn.spot(l.b)})
+	}
 }
 
 func (k *ink) circle(class string, x, y, r float64) {
@@ -77,6 +101,9 @@ func (k *ink) fillPath(class, pattern string, t *track) {
 	if t.b.Len() == 0 {
 		return
 	}
+	if pattern == "" {
+		k.note(class, t)
+	}
 	pairs := []string{"d", t.b.String()}
 	if pattern != "" {
 		pairs = append(pairs, "fill", "url(#"+pattern+")")
@@ -90,7 +117,11 @@ func escape(text string) string {
 }
 
 // track is the outline of a shape.
-type track struct{ b strings.Builder }
+type track struct {
+	b          strings.Builder
+	begun, end spot
+	all        []stretch
+}
 
 func (t *track) point(op byte, x, y float64) *track {
 	t.b.WriteByte(op)
@@ -100,10 +131,24 @@ func (t *track) point(op byte, x, y float64) *track {
 	return t
 }
 
-func (t *track) move(x, y float64) *track { return t.point('M', x, y) }
-func (t *track) to(x, y float64) *track   { return t.point('L', x, y) }
+func (t *track) move(x, y float64) *track {
+	t.begun = spot{x, y}
+	t.end = t.begun
+	return t.point('M', x, y)
+}
+
+func (t *track) to(x, y float64) *track {
+	t.along(spot{x, y})
+	return t.point('L', x, y)
+}
+
+func (t *track) along(p spot) {
+	t.all = append(t.all, stretch{t.end, p})
+	t.end = p
+}
 
 func (t *track) close() *track {
+	t.along(t.begun)
 	t.b.WriteByte('Z')
 	return t
 }

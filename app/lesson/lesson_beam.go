@@ -65,7 +65,9 @@ func showBeam(k *kit) {
 	_, u := st.Service.MaxDeflection()
 	w.bend = elastic(&st.Service, share(0.09*length, u.Inches()))
 	k.raw(`<g transform="rotate(` + digits(t.angle) + " " + digits(t.cx) + " " + digits(t.cy) + `)">`)
-	heap := share(0.34*length, pressure(st, 'a', 0))
+	k.turn = t
+	reach := 0.34 * length
+	heap := share(reach, pressure(st, 'a', 0))
 	if up > 0.5 {
 		k.fade(2*up-1, func() { k.earth(w.bank(w.h, calc.FaceA)) })
 	}
@@ -82,8 +84,8 @@ func showBeam(k *kit) {
 		w.mark(c)
 	}
 	k.raw(`</g>`)
-	k.blocks = nil
-	k.beamLabels(w, t, c, heap)
+	k.turn, k.blocks = turned{}, nil
+	k.beamLabels(w, t, c, reach)
 	id := "beam.say.turn"
 	if k.at == 0 {
 		id = "beam.say.lying"
@@ -119,21 +121,22 @@ func (k *kit) fade(v float64, draw func()) {
 	k.raw(`</g>`)
 }
 
-func (k *kit) beamLabels(w *stand, t turned, c bending, heap float64) {
-	tip := t.spot(spot{w.x - heap - 14, w.px(0) - k.at/6})
+func (k *kit) beamLabels(w *stand, t turned, c bending, reach float64) {
+	tip := t.spot(spot{w.x - reach - 12, w.px(0)})
 	ground := "lesson.beam.sand"
 	if k.at > 45 {
 		ground = "lesson.beam.ground"
+		tip.y -= 0.3 * k.at
 	}
-	k.call("push", k.sp.Word(ground), anchor{tip.x, tip.y, 0}, anchor{tip.x + 20, tip.y, 0})
+	k.call("push", k.sp.Word(ground), anchor{tip.x, tip.y, 0}, anchor{tip.x, tip.y, -1}, anchor{tip.x - 10, tip.y - 20, -1})
 	if k.asking {
 		return
 	}
 	level, _ := peak(c.d)
 	p := t.spot(spot{c.at(level), w.px(level)})
+	under, beside := anchor{p.x + k.at/3, p.y + 20, 0}, anchor{p.x + 12, p.y, 1}
 	if k.at > 60 {
-		k.call("ink", k.sp.Word("lesson.beam.most"), anchor{p.x + 12, p.y, 1})
-		return
+		under, beside = beside, under
 	}
-	k.call("ink", k.sp.Word("lesson.beam.most"), anchor{p.x + k.at/3, p.y + 20, 0})
+	k.name(k.sp.Word("lesson.beam.most"), 0.3*k.w, p, under, beside, anchor{k.w - 4, p.y + 70, -1}, anchor{k.w - 4, p.y - 90, -1})
 }

@@ -50,7 +50,7 @@ func showBoth(k *kit) {
 	one := answer(k.bothWall(0))
 	r := answer(in0)
 	st, worst := stageOf(&r, calc.Finished), stageOf(&one, calc.Finished)
-	w := k.upright(&in0, room{tallest: in0.Height, above: 6, left: 0.47})
+	w := k.upright(&in0, room{tallest: in0.Height, above: 6, left: 0.44})
 	w.toe, w.heel = w.toe*0.7, w.heel*0.7
 	_, u := worst.Service.MaxDeflection()
 	if !k.asking {
@@ -68,8 +68,8 @@ func showBoth(k *kit) {
 		if left > 0.05 {
 			w.crack(2, calc.FaceA, 8*left, 0.7)
 		}
-		k.call("ink", k.percent(left), anchor{k.w - 12, w.px(w.h*0.88) - 2, -1})
-		k.say("soft", k.sp.Word("lesson.both.left"), anchor{k.w - 12, w.px(w.h*0.88) + 17, -1})
+		k.call("ink", k.percent(left), anchor{k.w - 6, w.px(w.h*0.88) - 2, -1})
+		k.say("soft", k.sp.Word("lesson.both.left"), anchor{k.w - 6, w.px(w.h*0.88) + 17, -1})
 		k.tellBoth(left)
 		return
 	}

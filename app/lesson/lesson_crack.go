@@ -42,10 +42,10 @@ func showCrack(k *kit) {
 	full := answer(k.held(crackHeight(k), crackHeight(k)))
 	r := answer(in0)
 	st, top := stageOf(&r, calc.Finished), stageOf(&full, calc.Finished)
-	w := k.upright(&in0, room{tallest: in0.Height, above: floorDepth, left: 0.40})
+	w := k.upright(&in0, room{tallest: in0.Height, above: floorDepth, left: 0.35})
 	a, b := w.faceX()
 	bears := float64(r.Band.Plain)
-	c := bending{d: &st.Factored, a: a, b: b, px: share(w.roomB(30), float64(most(top).Factored))}
+	c := bending{d: &st.Factored, a: a, b: b, px: share(w.roomB(24), float64(most(top).Factored))}
 	level, m := peak(c.d)
 	_, u := top.Service.MaxDeflection()
 	w.bend = elastic(&st.Service, share(0.045*k.w, u.Inches()))
@@ -69,10 +69,10 @@ func showCrack(k *kit) {
 		return
 	}
 	w.mark(c)
-	k.say("ink", k.sp.Word("lesson.crack.band"), anchor{b + bears*c.px, w.px(w.h) + 12, 0}, anchor{b + bears*c.px, w.px(w.h) + 28, 0})
+	k.say("ink", k.sp.Word("lesson.crack.band"), anchor{b + bears*c.px - 6, w.px(w.h) + 12, -1})
 	if torn {
 		_, gape := w.pair(level, -1)
-		k.call("ink", k.sp.Word("lesson.crack.first"), anchor{gape.x + 10, gape.y - 1, 1}, anchor{gape.x + 10, gape.y + 20, 1})
+		k.name(k.sp.Word("lesson.crack.first"), 0.21*k.w, spot{gape.x - 2, gape.y}, anchor{gape.x + 6, gape.y - 1, 1}, anchor{gape.x + 20, gape.y + 40, 1}, anchor{gape.x + 20, gape.y - 40, 1}, anchor{k.w - 6, w.px(4) - 14, -1})
 	}
 	k.tellCrack(r, m, level)
 }

@@ -49,11 +49,12 @@ func showHeel(k *kit) {
 	if s == nil {
 		s = &calc.Stability{}
 	}
-	w := k.upright(&in0, room{tallest: in0.Height, above: 4, left: 0.46})
+	w := k.upright(&in0, room{tallest: in0.Height, above: 4})
 	w.y -= 26
-	w.k *= 0.94
+	w.k = math.Min(0.92*w.k, (k.w-130)/(2*heelMost(k)+k.thick()).Inches())
+	w.x = (k.w + 86 - w.t*w.k) / 2
 	if s.SlidingFactor < 1 && !k.asking {
-		w.shift = (1 - s.SlidingFactor) * 44
+		w.shift = (1 - s.SlidingFactor) * 30
 	}
 	_, u := st.Service.MaxDeflection()
 	w.bend = elastic(&st.Service, share(0.02*k.w, u.Inches()))
@@ -105,7 +106,7 @@ func (k *kit) heelForces(w *stand, s *calc.Stability) {
 	right := w.x + w.shift + (w.t+w.toe)*w.k
 	k.arrow("hold heavy", right, under, right-holds*px, under, 13)
 	k.off(right-holds*px, under-8, holds*px, 16)
-	k.call("push", k.force(push), anchor{8, y - 18, 1}, anchor{8, y + 18, 1}, anchor{8, y - 40, 1})
+	k.call("push", k.force(push), anchor{4, y - 20, 1}, anchor{4, y + 20, 1})
 	k.call("ink", k.force(holds), anchor{right + 8, under, 1}, anchor{right - holds*px - 8, under, -1}, anchor{k.w - 4, under - 20, -1})
 }
 

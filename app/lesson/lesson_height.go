@@ -46,7 +46,7 @@ func showHeight(k *kit) {
 	r0, r1, rMost := answer(in0), answer(in1), answer(k.held(heightMost(k), heightMost(k)))
 	s0, s1, top := stageOf(&r0, calc.Finished), stageOf(&r1, calc.Finished), stageOf(&rMost, calc.Finished)
 
-	w := k.upright(&in1, room{tallest: heightMost(k), above: floorDepth, left: 0.37})
+	w := k.upright(&in1, room{tallest: heightMost(k), above: floorDepth, left: 0.34})
 	_, u := top.Service.MaxDeflection()
 	w.bend = elastic(&s1.Service, share(0.11*k.w, u.Inches()))
 	push := share(0.27*k.w, pressure(top, 'a', 0))
@@ -59,22 +59,17 @@ func showHeight(k *kit) {
 	}
 	w.footing()
 	a, b := w.faceX()
-	c := bending{d: &s1.Service, a: a, b: b, px: share(w.roomB(14), float64(most(top).Service))}
-	ghost := c
-	ghost.d, ghost.class = &s0.Service, "ghost"
+	c := bending{d: &s1.Service, a: a, b: b, px: share(w.roomB(16), float64(most(top).Service))}
 	w.curve(c, true)
 	w.draw()
 	w.push(s1, 'a', w.h, push)
+	w.nameMark(k.moment(float64(most(s1).Service)), w.mark(c))
 	if h != base {
 		g := *w
 		g.h = base.Inches()
-		g.curve(ghost, false)
-		level, _ := peak(ghost.d)
-		k.say("soft", k.sp.Length(base), anchor{ghost.at(level) + 8, w.px(level), 1}, anchor{ghost.at(level) + 8, w.px(level * 1.4), 1})
+		g.ghost(c, bending{d: &s0.Service, a: a, b: b, px: c.px}, k.sp.Length(base))
 	}
-	p := w.mark(c)
-	k.call("ink", k.moment(float64(most(s1).Service)), anchor{p.x + 12, p.y, 1}, anchor{k.w - 4, p.y - 26, -1}, anchor{k.w - 4, p.y + 26, -1})
-	k.call("push", k.force(thrust(s1)), anchor{8, w.px(0) - 22, 1}, anchor{8, w.px(w.h * 0.6), 1})
+	k.call("push", k.force(thrust(s1)), anchor{8, w.px(0) - 22, 1}, anchor{8, w.px(w.h * 0.6), 1}, anchor{8, w.px(w.h) + 14, 1}, anchor{8, w.px(w.h) - 14, 1})
 	k.tellHeight(h)
 }
 

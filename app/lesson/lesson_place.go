@@ -119,12 +119,11 @@ func (w *stand) rod(d units.Length, weak bool) {
 func (k *kit) placeArm(w *stand, d float64) {
 	level := w.h * 0.5
 	a, b := w.pair(level-w.h*0.30, -1)
-	r := d / w.t
-	x := a.x + (b.x-a.x)*r
+	x := a.x + (b.x-a.x)*d/w.t
 	k.line("dimension", a.x, a.y, x, a.y)
 	k.line("dimension", a.x, a.y-7, a.x, a.y+7)
 	k.line("dimension", x, a.y-7, x, a.y+7)
-	k.call("ink", k.sp.Size(units.Length(d)), anchor{(a.x + x) / 2, a.y + 14, 0}, anchor{b.x + 20, a.y + 14, 1})
+	k.call("ink", k.sp.Size(units.Length(d)), anchor{(a.x + x) / 2, a.y + 14, 0}, anchor{a.x - 8, a.y + 14, -1})
 }
 
 func (k *kit) tellPlace(carries, asked float64) {

@@ -102,8 +102,8 @@ func (k *kit) sideLabels(w *stand, p spot, m float64) {
 		k.say("soft", k.sp.Word("face.a"), anchor{w.x - 0.15*k.w, y - 20, -1})
 		return
 	}
-	k.call("ink", k.sp.Word("lesson.side.tears"), anchor{p.x + 10, p.y, 1}, anchor{k.w - 4, p.y - 24, -1})
-	k.say("soft", k.sp.Word("face.b"), anchor{p.x + 10, p.y + 20, 1}, anchor{k.w - 4, p.y + 24, -1})
+	k.name(k.sp.Word("lesson.side.tears"), 0.26*k.w, p, anchor{p.x + 10, p.y, 1}, anchor{k.w - 4, p.y + 60, -1})
+	k.say("soft", k.sp.Word("face.b"), anchor{p.x + 10, p.y + 20, 1}, anchor{p.x + 10, p.y + 29, 1}, anchor{k.w - 4, p.y + 80, -1})
 }
 
 func (k *kit) tellSide(st, worst *calc.StageResult) {

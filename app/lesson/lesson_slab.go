@@ -73,8 +73,8 @@ func showSlab(k *kit) {
 	w := &stand{s: k.scene, h: in0.Height.Inches(), t: in0.Thickness.Inches(), foot: in0.Footing.Thickness.Inches(), bend: straight()}
 	w.toe = (in0.Footing.Width - in0.Thickness).Inches() / 2
 	w.heel = w.toe
-	w.k = 0.80 * k.w / slabMost(k).Inches()
-	w.x, w.y = 0.83*k.w, k.h*0.47
+	w.k = 0.88 * k.w / slabMost(k).Inches()
+	w.x, w.y = 0.91*k.w, (k.h+w.h*w.k-26)/2
 	if factor < 1 && !k.asking {
 		lean := (1 - factor) * 0.16
 		w.bend.u = func(y float64) float64 { return lean * y * w.k }

@@ -43,7 +43,7 @@ func showWait(k *kit) {
 	st := answer(in0)
 	s := stageOf(&st, calc.Finished)
 	limitAt := r.Today.Level.Inches()
-	w := k.upright(&in0, room{tallest: in0.Height, above: floorDepth, left: 0.42})
+	w := k.upright(&in0, room{tallest: in0.Height, above: floorDepth, left: 0.45})
 	over := math.Max(0, (k.at-limitAt)/(w.h-limitAt))
 	if k.asking {
 		over = 0
@@ -67,7 +67,7 @@ func showWait(k *kit) {
 	}
 	w.push(s, 'a', k.at, share(0.2*k.w, float64(fluid)*w.h))
 	k.line("limit", 0, w.px(limitAt), w.x+w.shift, w.px(limitAt))
-	k.call("ink", k.lowLength(r.Today.Level), anchor{8, w.px(limitAt) - 12, 1}, anchor{8, w.px(limitAt) + 12, 1})
+	k.call("ink", k.lowLength(r.Today.Level), anchor{8, w.px(limitAt) - 12, 1}, anchor{8, w.px(limitAt) + 12, 1}, anchor{w.x + w.shift + w.t*w.k + 12, w.px(limitAt), 1})
 	k.say("soft", k.sp.Word("lesson.wait.slab"), anchor{k.w - 6, w.px(4) - 12, -1}, anchor{k.w - 6, w.px(20), -1})
 	k.say("soft", k.sp.Word("lesson.wait.floor"), anchor{k.w - 6, w.px(w.h) + 14, -1}, anchor{k.w - 6, w.px(w.h) + 32, -1})
 	k.tellWait(r, over > 0)

@@ -59,8 +59,8 @@ func showWater(k *kit) {
 	w.curve(c, true)
 	if level > 0 {
 		dryCurve := c
-		dryCurve.d, dryCurve.class = &s0.Service, "ghost"
-		w.curve(dryCurve, false)
+		dryCurve.d = &s0.Service
+		w.ghost(c, dryCurve, k.sp.Word("lesson.water.dry"))
 	}
 	w.draw()
 	px := share(0.3*k.w, pressure(top, 'a', 0))
@@ -72,11 +72,7 @@ func showWater(k *kit) {
 		k.call("water", "?", anchor{26, w.px(w.h - 14), 0})
 		return
 	}
-	p := w.mark(c)
-	k.call("ink", k.moment(float64(most(s1).Service)), anchor{k.w - 6, p.y - 24, -1}, anchor{k.w - 6, p.y + 24, -1})
-	if level > 0 {
-		k.say("soft", k.sp.Word("lesson.water.dry"), anchor{w.x + w.t*w.k + 14, w.px(w.h*0.62) - 4, 1}, anchor{w.x + w.t*w.k + 14, w.px(w.h * 0.75), 1})
-	}
+	w.nameMark(k.moment(float64(most(s1).Service)), w.mark(c))
 	k.tellWater(s0, s1, level)
 }
 

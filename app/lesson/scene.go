@@ -43,6 +43,8 @@ type label struct {
 	lines []string
 	heavy bool
 	at    []anchor
+	to    spot // what it names, where a wire leads to it from afar
+	fixed bool // it stands in its place or nowhere
 }
 
 // anchor is where a label may stand: its middle line at y, and x its left end
@@ -101,6 +103,16 @@ func (s *scene) call(class, text string, at ...anchor) {
 	s.labels = append(s.labels, label{class: class, lines: []string{text}, heavy: true, at: at})
 }
 
+// name writes heavy words for a spot, in lines of at most that width, with a
+// wire to it where they stand apart.
+func (s *scene) name(text string, width float64, p spot, at ...anchor) {
+	lines := letters.Wrap(text, heavyType, true, width)
+	s.labels = append(s.labels, label{class: "ink", lines: lines, heavy: true, at: at, to: p})
+}
+
+// wire leads from the last label to a spot, where it stands apart from it.
+func (s *scene) wire(p spot) { s.labels[len(s.labels)-1].to = p }
+
 // wrapped writes a plain label in lines of at most that width.
 func (s *scene) wrapped(class, text string, width float64, at ...anchor) {
 	s.labels = append(s.labels, label{class: class, lines: letters.Wrap(text, plainType, false, width), at: at})
@@ -117,14 +129,25 @@ func (s *scene) svg() string {
 	return s.b.String()
 }
 
-// place puts a label into the first place that is free; the frame moves it in
-// by a little where it would stick out.
+// nudges are how far a label may step aside from a place, up or down.
+var nudges = [...]float64{0, -8, 8, -16, 16, -24, 24}
+
+// place puts a label into the first place that is free, a little aside if it
+// must be, and on a line rather than nowhere; the frame moves it in where it
+// would stick out.
 func (s *scene) place(l *label) {
-	for _, a := range l.at {
-		boxes := s.space(l, a)
-		if s.free(boxes) {
-			s.write(l, a, boxes)
-			return
+	for _, strict := range [...]bool{true, false} {
+		for _, n := range nudges {
+			if l.fixed && n != 0 {
+				break
+			}
+			for _, a := range l.at {
+				a.y += n
+				if boxes := s.space(l, a); s.free(boxes, strict) {
+					s.write(l, a, boxes)
+					return
+				}
+			}
 		}
 	}
 	s.lost = append(s.lost, l.lines...)
@@ -156,7 +179,7 @@ func (s *scene) space(l *label, a anchor) []Box {
 	return out
 }
 
-func (s *scene) free(boxes []Box) bool {
+func (s *scene) free(boxes []Box, strict bool) bool {
 	for _, b := range boxes {
 		if b.X < 0 || b.X+b.W > s.w || b.Y < 0 || b.Y+b.H > s.h {
 			return false
@@ -171,11 +194,38 @@ func (s *scene) free(boxes []Box) bool {
 				return false
 			}
 		}
+		for _, l := range s.lines {
+			if strict && l.meets(b) {
+				return false
+			}
+		}
 	}
 	return true
 }
 
+// meets is whether a piece of a line comes into a box: clipped to the box, one
+// direction after the other, something of it is left.
+func (l stretch) meets(b Box) bool {
+	from, to := 0.0, 1.0
+	clip := func(p, d, lo, hi float64) bool {
+		if math.Abs(d) < 1e-9 {
+			return p > lo && p < hi
+		}
+		u, v := (lo-p)/d, (hi-p)/d
+		from, to = math.Max(from, math.Min(u, v)), math.Min(to, math.Max(u, v))
+		return from < to
+	}
+	return clip(l.a.x, l.b.x-l.a.x, b.X-1, b.X+b.W+1) && clip(l.a.y, l.b.y-l.a.y, b.Y+1, b.Y+b.H-1)
+}
+
 func (s *scene) write(l *label, a anchor, boxes []Box) {
+	if b := boxes[0]; l.to.x > 0 {
+		from := spot{limit(l.to.x, b.X, b.X+b.W), limit(l.to.y, b.Y+3, b.Y+b.H-3)}
+		if math.Hypot(from.x-l.to.x, from.y-l.to.y) > 15 {
+			s.line("leader", from.x, from.y, l.to.x, l.to.y)
+			s.circle("dot", l.to.x, l.to.y, 2)
+		}
+	}
 	class, size := "say "+l.class, plainType
 	if l.heavy {
 		class, size = class+" strong", heavyType

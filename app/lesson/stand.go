@@ -146,10 +146,6 @@ func (w *stand) draw() {
 		n := len(low.a) - 1
 		w.s.path("crack", new(track).move(low.a[n].x, low.a[n].y).to(low.b[n].x, low.b[n].y).to(high.b[0].x, high.b[0].y).close())
 	}
-	top, bottom := w.px(w.h), w.px(0)
-	left := math.Min(w.bend.u(0), w.bend.u(w.h)) + w.x + w.shift
-	right := math.Max(w.bend.u(0), w.bend.u(w.h)) + w.x + w.shift + w.t*w.k
-	w.s.off(left, top, right-left, bottom-top)
 }
 
 // footing draws the footing.

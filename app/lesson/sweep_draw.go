@@ -122,6 +122,7 @@ func (k *kit) sweepHeights(c chart) {
 		y := c.at(h, 0).y
 		k.line("tick", c.x-4, y, c.x+4, y)
 		k.say("soft", k.sp.Length(h), anchor{6, y, 1})
+		k.labels[len(k.labels)-1].fixed = true
 	}
 }
 
