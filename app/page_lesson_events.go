@@ -98,9 +98,16 @@ func (l *lessonPage) onGuess(ctx app.Context, e app.Event) {
 	}
 	l.moved(ctx)
 	ctx.Defer(func(app.Context) {
+		near := map[string]any{"block": "nearest"}
+		if control := app.Window().GetElementByID("why-control"); control.Truthy() {
+			control.Call("scrollIntoView", near)
+		}
 		if box := app.Window().GetElementByID(target); box.Truthy() {
 			box.Call("focus", map[string]any{"preventScroll": true})
-			box.Get("parentElement").Get("parentElement").Call("scrollIntoView", map[string]any{"block": "nearest"})
+			if of >= 0 {
+				box = box.Get("parentElement").Get("parentElement")
+			}
+			box.Call("scrollIntoView", near)
 		}
 	})
 }

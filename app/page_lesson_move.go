@@ -36,7 +36,7 @@ func (l *lessonPage) renderControl() app.UI {
 	} else {
 		named.Attr("hidden", "true")
 	}
-	return app.Div().Body(slide, named)
+	return app.Div().ID("why-control").Body(slide, named)
 }
 
 // renderPick is one choice out of a few, side by side.

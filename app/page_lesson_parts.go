@@ -71,7 +71,7 @@ func (l *lessonPage) renderList() app.UI {
 // what is not to be seen yet is hidden.
 func (l *lessonPage) renderLesson() app.UI {
 	v := &l.seen
-	return app.Article().Class("why-lesson").DataSet("asked", yesNo(v.Question.Asked)).Body(
+	return app.Article().Class("why-lesson").DataSet("lesson", v.ID).DataSet("asked", yesNo(v.Question.Asked)).Body(
 		app.Div().Class("why-head").Body(
 			app.P().Class("why-count").Text(v.Count),
 			l.renderTitle(),
