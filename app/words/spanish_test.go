@@ -35,6 +35,40 @@ func TestSpanishDiffers(t *testing.T) {
 	}
 }
 
+// trade is the Spanish of the trade in the United States: for each thing one
+// word, and the words for it that are of other countries or of the tables of an
+// engineer. To pull is jalar: tirar is to knock down in Mexico. The reader is
+// usted, and is told or asked; what a button does is an infinitive.
+var trade = []struct{ word, not string }{
+	{"varilla", `varillas? corrugadas?|armaduras?|cabillas?|barras?`}, {"concreto", `hormig[oó]n`}, {"colar, colado", `vaciad[oa]s?|vaciar|verter`},
+	{"cimbra", `encofrados?|formaletas?`}, {"zapata", `cimentaci[oó]n|cimientos?`}, {"losa", `placas?|forjados?`}, {"relleno", `terrapl[eé]n`},
+	{"traslape", `empalmes?|solapes?|solapos?`}, {"gancho", `garfios?|patillas?`}, {"arranque", `espigas?|dovelas?`}, {"corona", `coronaci[oó]n|remates?`},
+	{"punta", `dedos?|puntera`}, {"claro", `luces|vanos?`}, {"jalar, jalón", `tira|tire|tiran|tirar|tir[oó]n`}, {"amarre", `tirantes?|atadura`},
+	{"flexión", `doblamiento`}, {"vuelco", `volteo|volcamiento`}, {"tensión", `tracci[oó]n`}, {"piso", `entrepiso|planta baja`},
+	{"reglamento", `c[oó]digos?|normativa`}, {"apuntalar", `entibar`}, {"usted", `t[uú]|tus|tuy[oa]s?|ti|vos|vosotros`},
+}
+
+func TestOneWordForEachThing(t *testing.T) {
+	for _, w := range trade {
+		not := regexp.MustCompile(`(?i)(^|\P{L})(` + w.not + `)(\P{L}|$)`)
+		for id, word := range known("es").table() {
+			if found := not.FindString(word); found != "" {
+				t.Errorf("%q has %q where the trade says %s: %s", id, strings.TrimSpace(found), w.word, word)
+			}
+		}
+	}
+}
+
+// The English is that of the American trade too.
+func TestAmericanEnglish(t *testing.T) {
+	british := regexp.MustCompile(`(?i)\w*(metre|centre|colour|mould|grey|storey|licence|programme)\w*`)
+	for id, word := range known("en").table() {
+		if found := british.FindString(word); found != "" {
+			t.Errorf("%q has %q: %s", id, found, word)
+		}
+	}
+}
+
 // Whoever reads only the headline must not take one answer for the other.
 func TestSpanishMayFill(t *testing.T) {
 	s := Speaker{Lang: "es"}
