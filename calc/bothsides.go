@@ -9,9 +9,17 @@ import (
 // top: a cantilever under the difference of the two pressures.
 func (w *wall) answerBothFree() {
 	w.answerFree(ground{a: w.GradeA, b: w.GradeB, state: soil.Active, q: w.Surcharge, low: w.lowFactor(), dead: w.Axial.Dead}, Finished)
-	w.fillingChart()
-	w.askLevels(true)
 	w.assume("free-top-needs-bars")
+}
+
+// answerFilling answers how such a wall may be filled, with the bars that are
+// listed: it comes after the rulebook is chosen.
+func (w *wall) answerFilling() {
+	if w.Condition != SoilBothSides || len(w.r.Stages) == 0 {
+		return
+	}
+	w.fillingChart()
+	w.askLevels(!w.TopHeld && w.r.Governs != Residential)
 }
 
 // fillingChart finds, for each level of the low side, how high the high side

@@ -26,10 +26,6 @@ func (w *wall) answerBraced() {
 	if w.Floor == FloorUnset && w.Soil.Basis != SoilFluid {
 		w.assume("floor-rigid")
 	}
-	if w.Condition == SoilBothSides {
-		w.fillingChart()
-		w.askLevels(false)
-	}
 }
 
 // layout records the geometry for the picture.

@@ -76,6 +76,7 @@ func (w *wall) answer(spread bool) Result {
 	}
 	w.askAtRest()
 	w.chooseRulebook()
+	w.answerFilling()
 	w.checkClearance()
 	w.listBars()
 	w.band()

@@ -160,6 +160,7 @@ func staysDeciding(id string) bool {
 // takeTableBars puts the printed cell in the place of the engineered bars: the
 // cover is 1.25 in from the inside face (IRC 2021 Table R404.1.2(8), note h).
 func (w *wall) takeTableBars() {
+	w.alone = nil // it stands by the bars that are taken
 	t := w.r.Table
 	w.r.Plain = t.Inside && t.Plain && !w.Vertical.Fixed
 	if w.built != nil {

@@ -37,6 +37,7 @@ func TestUnbracedFill(t *testing.T) {
 	governs := map[string]int{}
 	for range 600 {
 		w := r.bare()
+		w.Rulebook = pick(r, calc.Engineered, calc.Residential)
 		a := design(t, w)
 		hand := aloneOf(w, a)
 		level := float64(a.UnbracedFill)
@@ -89,6 +90,7 @@ func TestFillingChart(t *testing.T) {
 		w := r.bare()
 		w.Condition, w.TopHeld, w.Surcharge, w.LowSideMayGo = calc.SoilBothSides, true, calc.Surcharge{}, r.odds(4)
 		w.GradeB = r.inches(6, w.GradeA.Inches())
+		w.Rulebook = pick(r, calc.Engineered, calc.Residential)
 		a := design(t, w)
 		hand := aloneOf(w, a)
 		if hand.lowFactor = 0.9; w.LowSideMayGo {
