@@ -151,7 +151,7 @@ func (w *wall) forShear(n shearNeed) *working.Chain {
 // foot.
 func (w *wall) forReaction(v units.ForcePerLength, factored, top bool) *working.Chain {
 	s := w.stageOf(Finished)
-	if w.quiet || s == nil || v <= least {
+	if w.quiet || s == nil || absForce(v) <= least {
 		return chain()
 	}
 	couples := [2]units.MomentPerLength{}

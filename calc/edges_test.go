@@ -340,3 +340,24 @@ func TestLimitsOfUseInOtherUnits(t *testing.T) {
 		t.Errorf("2,500 psi is outside: %v", r.Table.Reasons)
 	}
 }
+
+// TestFloorEdgePulls holds that a floor which must pull the wall back from the
+// ground is asked for that pull: (12,000 + 6,000) lb/ft 3 in toward the ground
+// on a span of 8 ft is 4,500/8 = 562.5 lb/ft, and 3 ft of a fluid of 30 pcf push
+// with 30·3³/(6·8) = 16.875 lb/ft against it.
+func TestFloorEdgePulls(t *testing.T) {
+	w := held()
+	w.Height, w.GradeA, w.Thickness = 8*ft, 3*ft, 8*in
+	w.Soil = fluid(30 * pcf)
+	w.Axial = calc.Axial{Dead: 12000 * plf, Live: 6000 * plf, Eccentricity: -3 * in}
+	w.FloorEdge = 300 * plf
+	r := design(t, w)
+	c := check(t, r, "floor-edge")
+	if got := float64(c.Demand.Base) * 12; got < 545.62 || got > 545.63 || c.State != calc.Fails || !has(r.Warnings, "floor-pulls") {
+		t.Errorf("%.3f lb/ft, %v, %v", got, c.State, r.Warnings)
+	}
+	w.Axial.Eccentricity = 0
+	if r := design(t, w); check(t, r, "floor-edge").State != calc.Holds || has(r.Warnings, "floor-pulls") {
+		t.Errorf("without eccentricity: %v, %v", check(t, r, "floor-edge").State, r.Warnings)
+	}
+}

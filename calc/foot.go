@@ -113,12 +113,20 @@ func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units
 // the top: ratings of bolts and blocking are allowable values. Until its
 // capacity is known the check is open.
 func (w *wall) checkFloorEdge(h held) {
-	demand := units.Of(h.top, units.LineForce)
+	v, c := h.top, w.forReaction(h.top, false, true)
+	if h.pull > h.top+least {
+		v, c = h.pull, w.forReaction(-h.pull, false, true)
+		if c.On() && len(c.Steps) > 0 {
+			c.Add("Rp", "−Rt", units.Of(v, units.LineForce), "statics", term("Rt", -v, units.LineForce))
+		}
+		w.warn("floor-pulls", units.Of(v, units.LineForce))
+	}
+	demand := units.Of(v, units.LineForce)
 	if w.FloorEdge == 0 {
-		w.leaveOpen("floor-edge", Finished, demand, "1604.4", note("needs-floor-edge", demand), service, by(w.ibc.Name), steps(w.forReaction(h.top, false, true)))
+		w.leaveOpen("floor-edge", Finished, demand, "1604.4", note("needs-floor-edge", demand), service, by(w.ibc.Name), steps(c))
 		return
 	}
-	w.ask("floor-edge", Finished, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name), steps(w.forReaction(h.top, false, true)))
+	w.ask("floor-edge", Finished, demand, units.Of(w.FloorEdge, units.LineForce), "1604.4", service, by(w.ibc.Name), steps(c))
 }
 
 // checkJoint asks for shear friction at the footing joint, with dowels at

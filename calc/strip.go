@@ -146,7 +146,9 @@ func (w *wall) stemCouple() (s, u units.MomentPerLength) {
 
 // held are the greatest reactions of a wall held at its top, over the stages
 // with and without the axial load: its eccentricity never lowers one.
-type held struct{ top, topU, foot, footU units.ForcePerLength }
+// pull is what the top must hold back, at service loads, where the load leans
+// the wall into the ground.
+type held struct{ top, topU, foot, footU, pull units.ForcePerLength }
 
 func (w *wall) heldReactions(pushes []Push, supports []statics.Support) (h held) {
 	s, u := w.axialCouples()
@@ -161,6 +163,7 @@ func (w *wall) heldReactions(pushes []Push, supports []statics.Support) (h held)
 		sr, fr := sd.Reactions(), fd.Reactions()
 		last := len(sr) - 1
 		h.foot, h.footU = max(h.foot, sr[0].Force), max(h.footU, fr[0].Force)
+		h.pull = max(h.pull, -sr[last].Force)
 		h.top, h.topU = max(h.top, sr[last].Force), max(h.topU, fr[last].Force)
 	}
 	return h
