@@ -53,7 +53,7 @@ func (w *wall) projection(p cantilever, a *across) {
 	w.recordSteel(mc, "As", a.bar, a.spacing)
 	w.ask(p.id+"-minimum", p.stage, units.Of(min.Area(w.Footing.Thickness), units.SteelArea), units.Of(sec.As, units.SteelArea), min.Clause, of(p.role), steps(mc))
 	w.r.Bars = append(w.r.Bars, Bar{Role: p.role, Direction: "across the footing", Size: a.bar.Number, Spacing: a.spacing,
-		Cover: p.cover, Depth: sec.D, Hook: rebar.HookTail(a.bar), Rulebook: w.aci.Name, Clause: "7.6.1.1"})
+		Cover: p.cover(a.bar), Depth: sec.D, Hook: rebar.HookTail(a.bar), Rulebook: w.aci.Name, Clause: "7.6.1.1"})
 }
 
 // leastFootingDepth is the least effective depth of a footing's bottom bars,
@@ -77,7 +77,7 @@ func (p cantilever) shearFrom(sec concrete.Section) units.Length {
 
 func (w *wall) acrossSection(p cantilever, bar rebar.Bar) concrete.Section {
 	return concrete.Section{Fc: w.Material.Fc, Fy: w.Material.Fy, H: w.Footing.Thickness,
-		D: w.Footing.Thickness - p.cover - bar.Diameter/2, Lambda: 1}
+		D: w.Footing.Thickness - p.cover(bar) - bar.Diameter/2, Lambda: 1}
 }
 
 // carries reports whether the projection, as plain concrete or with the bars

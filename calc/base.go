@@ -3,6 +3,7 @@ package calc
 import (
 	"standingbeam/calc/footing"
 	"standingbeam/calc/plain"
+	"standingbeam/calc/rebar"
 	"standingbeam/calc/stability"
 	"standingbeam/calc/units"
 	"standingbeam/calc/working"
@@ -14,7 +15,6 @@ type cantilever struct {
 	stage  Stage
 	role   BarRole
 	length units.Length
-	cover  units.Length
 	moment units.MomentPerLength
 	load   float64        // on the heel, per area
 	under  []factoredBody // the toe's, the worst of them counts
@@ -22,6 +22,18 @@ type cantilever struct {
 	atStem bool // reinforced shear at the stem's face, else d from it
 
 	shearSteps func(from units.Length) *working.Chain // starts the working of the shear
+}
+
+// cover is that of the bars across: the toe's lie on the ground, the heel's
+// under it (ACI 318-19 Table 20.5.1.3.1).
+func (p *cantilever) cover(b rebar.Bar) units.Length {
+	switch {
+	case p.role == ToeBar:
+		return footingCover
+	case b.Number <= 5:
+		return 1.5 * units.Inch
+	}
+	return 2 * units.Inch
 }
 
 // shear is the factored shear at a distance from the stem's face.
@@ -47,7 +59,7 @@ func (w *wall) heelOf(st Stage, g ground, c *working.Chain) cantilever {
 		w.recordOnHeel(c, g, wu)
 		c.Add("Mu", "wu L^2 / 2", units.Of(m, units.LineMoment), "statics", term("wu", units.Stress(wu), units.Pressure), term("L", l, units.Level))
 	}
-	p := cantilever{id: "heel", stage: st, role: HeelBar, length: l, cover: 1.5 * units.Inch, moment: m, load: wu, steps: c, atStem: true}
+	p := cantilever{id: "heel", stage: st, role: HeelBar, length: l, moment: m, load: wu, steps: c, atStem: true}
 	if c.On() {
 		p.shearSteps = func(from units.Length) *working.Chain { return w.heelShear(g, wu, from) }
 	}
@@ -77,7 +89,7 @@ func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 		stability.Check(worst.body, &stability.Workings{Resultant: c, Bearing: c})
 		w.recordToe(c, worst, mu)
 	}
-	p := cantilever{id: "toe", stage: st, role: ToeBar, length: l, cover: footingCover, moment: mu, under: cases, steps: c}
+	p := cantilever{id: "toe", stage: st, role: ToeBar, length: l, moment: mu, under: cases, steps: c}
 	if c.On() {
 		p.shearSteps = func(from units.Length) *working.Chain { return w.toeShear(g, cases, from) }
 	}

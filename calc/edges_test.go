@@ -361,3 +361,26 @@ func TestFloorEdgePulls(t *testing.T) {
 		t.Errorf("without eccentricity: %v, %v", check(t, r, "floor-edge").State, r.Warnings)
 	}
 }
+
+// TestHeelCover holds the heel's bars to the cover that ACI 318-19 Table
+// 20.5.1.3.1 asks of a formed face in contact with ground: 1.5 in for No. 5 and
+// smaller, else 2 in; d = 12 − 2 − 0.875/2 in for No. 7.
+func TestHeelCover(t *testing.T) {
+	for size, want := range map[int][2]units.Length{5: {1.5 * in, 10.1875 * in}, 7: {2 * in, 9.5625 * in}} {
+		w := stem(8*ft, fluid(30*pcf))
+		w.Thickness, w.Material.Fc, w.Sizes = 16*in, 4000*units.PSI, []int{size}
+		w.Footing = calc.Footing{Given: true, Width: 112 * in, Thickness: 12 * in, Toe: 3 * ft, Bearing: 6000 * psf, Friction: 0.6}
+		found := false
+		for _, b := range design(t, w).Bars {
+			if b.Role == calc.HeelBar {
+				found = true
+				if !close9(float64(b.Cover), float64(want[0])) || !close9(float64(b.Depth), float64(want[1])) {
+					t.Errorf("No. %d: cover %v, d %v, want %v", b.Size, b.Cover, b.Depth, want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("No. %d: no bars in the heel", size)
+		}
+	}
+}

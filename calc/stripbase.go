@@ -83,7 +83,7 @@ func (w *wall) stripToe(l units.Length, mu units.MomentPerLength) {
 	m, _ := toe.at(0)
 	c := chain()
 	w.recordStripToe(c, stripToe{dead: dead, live: live, foot: mu, bearing: worst, length: l}, m)
-	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, cover: footingCover, moment: m, steps: c,
+	w.projection(cantilever{id: "toe", stage: Finished, role: ToeBar, length: l, moment: m, steps: c,
 		shearSteps: func(from units.Length) *working.Chain {
 			return w.stripToeShear(stripToe{dead: dead, live: live, foot: mu, bearing: worst, length: l}, from)
 		}, under: []factoredBody{{toe: toe}}}, &w.toeBars)
