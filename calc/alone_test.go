@@ -211,7 +211,7 @@ func (w alone) unstable(a float64) (out []string) {
 	return out
 }
 
-// toeFails asks the plain toe under 0.9 D + 1.6 H and 1.2 D + 1.6 H, the latter
+// toeFails asks the plain toe under 1.4 D, 0.9 D + 1.6 H and 1.2 D + 1.6 H, the latter
 // with and without the surcharge on the heel, each with its own resultant; one
 // outside the base puts all of N at the edge, and the toe's own weight is then
 // not taken off. Shear at h from the stem; h is 2 in less than specified
@@ -219,10 +219,10 @@ func (w alone) unstable(a float64) (out []string) {
 func (w alone) toeFails(n, mr, mo, back float64) bool {
 	h, root := w.tf-2, math.Sqrt(w.fc)
 	heel := w.width - w.toe - w.t
-	for _, f := range [][2]float64{{0.9, 0}, {1.2, 0}, {1.2, 1.6 * w.q * heel}} {
+	for _, f := range [][3]float64{{1.4, 0, 0}, {0.9, 0, 1}, {1.2, 0, 1}, {1.2, 1.6 * w.q * heel, 1}} {
 		own := f[0] * w.tf * concretePCI
 		down := f[0]*n + f[1]
-		x := (f[0]*mr + f[1]*(w.width-heel/2) + w.lowFactor*back - 1.6*mo) / down
+		x := (f[0]*mr + f[1]*(w.width-heel/2) + f[2]*(w.lowFactor*back-1.6*mo)) / down
 		if x <= 0 {
 			own = 0
 		}

@@ -84,7 +84,7 @@ func (w *wall) toeOf(st Stage, g ground, c *working.Chain) cantilever {
 			worst, mu = f, m
 		}
 	}
-	if c.On() {
+	if c.On() && mu > 0 {
 		w.recordBody(c, worst.under(w, g), worst.body, worst.dead, true)
 		stability.Check(worst.body, &stability.Workings{Resultant: c, Bearing: c})
 		w.recordToe(c, worst, mu)
@@ -139,11 +139,11 @@ type factoredBody struct {
 	toe          toePart
 }
 
-// factored are the free bodies of 0.9 D + 1.6 H and 1.2 D + 1.6 L + 1.6 H, the
-// latter with and without the surcharge on the heel (ASCE 7-16 2.3.1). Soil
+// factored are the free bodies of 1.4 D, of 0.9 D + 1.6 H and of 1.2 D + 1.6 L +
+// 1.6 H, the latter with and without the surcharge on the heel (ASCE 7-16 2.3.1). Soil
 // weight is D, groundwater counts with H, soil that opposes at its own factor.
 func (w *wall) factored(g ground) []factoredBody {
-	out := take(&w.room.cases, 6, 6)
+	out := take(&w.room.cases, 8, 8)
 	add := func(g ground, b stability.Body, dead float64) {
 		for i := range b.Weights {
 			f := dead
@@ -175,6 +175,9 @@ func (w *wall) factored(g ground) []factoredBody {
 	} else {
 		full = w.body(with)
 	}
+	still := w.copied(helps)
+	still.Drive, still.Resist, still.Uplift, still.Passive = nil, nil, nil, 0
+	add(g, still, w.lf.DeadOnly)
 	add(g, helps, w.lf.DeadHelps)
 	add(with, full, w.lf.Dead)
 	if g.q != (Surcharge{}) && w.heel() > 0 {

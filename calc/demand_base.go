@@ -159,7 +159,7 @@ func (w *wall) recordToe(c *working.Chain, f factoredBody, mu units.MomentPerLen
 	}
 	l := f.toe.length.Inches()
 	mq := term("Mq", units.MomentPerLength(float64(mu)+u.own.Value.Base*l*l/2), units.LineMoment)
-	if !w.quiet && u.known && mu > 0 {
+	if !w.quiet && u.known {
 		u.moment(c, "Mq", units.MomentPerLength(mq.Value.Base))
 	}
 	c.Add("Mu", "Mq − wf L^2/2", units.Of(mu, units.LineMoment), "statics", mq, u.own, u.l)

@@ -28,7 +28,9 @@ func (w *wall) recordBody(c *working.Chain, g ground, b stability.Body, dead flo
 		return
 	}
 	l := w.loadsOf(g, dead, w.lf.Live, factored)
-	w.recordSoil(l.c, g.state, w.Water.Standing && g.a > 0, g.q != (Surcharge{}))
+	if len(b.Drive) > 0 {
+		w.recordSoil(l.c, g.state, w.Water.Standing && g.a > 0, g.q != (Surcharge{}))
+	}
 	l.geometry()
 	names := stability.SymbolsOf(b)
 	for i, x := range b.Weights {
@@ -37,7 +39,9 @@ func (w *wall) recordBody(c *working.Chain, g ground, b stability.Body, dead flo
 	for i, x := range b.Uplift {
 		l.uplift(x, names.Uplift[i], i == 0)
 	}
-	l.pushes(b, names)
+	if len(b.Drive) > 0 { // 1.4 D goes without
+		l.pushes(b, names)
+	}
 	l.passive(b)
 	merge(c, l.c.Steps)
 }

@@ -1,0 +1,67 @@
+package calc_test
+
+import (
+	"testing"
+
+	"standingbeam/calc"
+	"standingbeam/calc/units"
+)
+
+// TestFloorEdgePulls holds that a floor which must pull the wall back from the
+// ground is asked for that pull: (12,000 + 6,000) lb/ft 3 in toward the ground
+// on a span of 8 ft is 4,500/8 = 562.5 lb/ft, and 3 ft of a fluid of 30 pcf push
+// with 30·3³/(6·8) = 16.875 lb/ft against it.
+func TestFloorEdgePulls(t *testing.T) {
+	w := held()
+	w.Height, w.GradeA, w.Thickness = 8*ft, 3*ft, 8*in
+	w.Soil = fluid(30 * pcf)
+	w.Axial = calc.Axial{Dead: 12000 * plf, Live: 6000 * plf, Eccentricity: -3 * in}
+	w.FloorEdge = 300 * plf
+	r := design(t, w)
+	c := check(t, r, "floor-edge")
+	if got := float64(c.Demand.Base) * 12; got < 545.62 || got > 545.63 || c.State != calc.Fails || !has(r.Warnings, "floor-pulls") {
+		t.Errorf("%.3f lb/ft, %v, %v", got, c.State, r.Warnings)
+	}
+	w.Axial.Eccentricity = 0
+	if r := design(t, w); check(t, r, "floor-edge").State != calc.Holds || has(r.Warnings, "floor-pulls") {
+		t.Errorf("without eccentricity: %v, %v", check(t, r, "floor-edge").State, r.Warnings)
+	}
+}
+
+// TestHeelCover holds the heel's bars to the cover that ACI 318-19 Table
+// 20.5.1.3.1 asks of a formed face in contact with ground: 1.5 in for No. 5 and
+// smaller, else 2 in; d = 12 − 2 − 0.875/2 in for No. 7.
+func TestHeelCover(t *testing.T) {
+	for size, want := range map[int][2]units.Length{5: {1.5 * in, 10.1875 * in}, 7: {2 * in, 9.5625 * in}} {
+		w := stem(8*ft, fluid(30*pcf))
+		w.Thickness, w.Material.Fc, w.Sizes = 16*in, 4000*units.PSI, []int{size}
+		w.Footing = calc.Footing{Given: true, Width: 112 * in, Thickness: 12 * in, Toe: 3 * ft, Bearing: 6000 * psf, Friction: 0.6}
+		found := false
+		for _, b := range design(t, w).Bars {
+			if b.Role == calc.HeelBar {
+				found = true
+				if !close9(float64(b.Cover), float64(want[0])) || !close9(float64(b.Depth), float64(want[1])) {
+					t.Errorf("No. %d: cover %v, d %v, want %v", b.Size, b.Cover, b.Depth, want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("No. %d: no bars in the heel", size)
+		}
+	}
+}
+
+// TestToeUnderDeadLoadAlone holds the toe to 1.4 D (ACI 318-19 5.3.1a), which
+// governs where little pushes. By hand, 6 ft × 8 in on 3 ft × 12 in, toe and
+// heel 14 in, 6 in of fill at 120 pcf: N = 1.4 (600 + 450 + 70) = 1568 lb/ft,
+// ΣM = 1.4 (900 + 675 + 169.2) = 2441.8, e = −0.0573 ft; q = 462.8 psf at the
+// edge, 509.4 at the stem; M = (2·462.8 + 509.4)·1.1667²/6 − 1.4·150·1.1667²/2 =
+// 325.5 − 142.9 = 182.6 lb-ft/ft.
+func TestToeUnderDeadLoadAlone(t *testing.T) {
+	w := stem(6*ft, fluid(30*pcf))
+	w.GradeA, w.Soil.Weight = 6*in, 120*pcf
+	w.Footing = calc.Footing{Given: true, Width: 3 * ft, Thickness: 12 * in, Toe: 14 * in, Bearing: 2000 * psf, Friction: 0.5}
+	if m := check(t, design(t, w), "toe-flexure").Demand.US(); m < 182.55 || m > 182.65 {
+		t.Errorf("toe %.2f lb-ft/ft, by hand 182.6", m)
+	}
+}
