@@ -140,20 +140,30 @@ func (n shearNeed) atD(w *wall, d units.Length) shearNeed {
 }
 
 // barRule is the minimum and the greatest spacing of a rulebook's chapter.
-type barRule func(b rebar.Bar) concrete.Minimum
+type barRule func(b barSet) concrete.Minimum
 
-func (w *wall) wallRule(b rebar.Bar) concrete.Minimum {
-	return concrete.WallVerticalMinimum(b, w.Material.Fy, w.Thickness)
+func (w *wall) wallRule(b barSet) concrete.Minimum {
+	return concrete.WallVerticalMinimum(b.bar, w.Material.Fy, w.Thickness)
 }
 
 // stemRule is the rule of a free stem: a one-way slab (13.3.6.1, 7.6.1.1), with
 // the spacing that 24.3.2 allows at fs = 2/3 fy (7.7.2.2).
-func (w *wall) stemRule(b rebar.Bar) concrete.Minimum {
+func (w *wall) stemRule(b barSet) concrete.Minimum {
 	m := concrete.SlabMinimum(w.Thickness)
-	if s := concrete.CrackSpacing(w.Material.Fy*2/3, w.cover(FaceA, b)); s < m.MaxSpacing {
+	if s := concrete.CrackSpacing(w.Material.Fy*2/3, w.tensionCover(b)); s < m.MaxSpacing {
 		m.MaxSpacing = s
 	}
 	return m
+}
+
+// tensionCover is the concrete between a layer and the face that it serves in
+// tension: its own, of bars in the middle the soil side.
+func (w *wall) tensionCover(b barSet) units.Length {
+	f := b.face
+	if f == Centre {
+		f = FaceA
+	}
+	return w.Thickness - w.depth(b, f) - b.bar.Diameter/2
 }
 
 // choose finds the size and spacing for a layer on one face: least steel
@@ -203,7 +213,7 @@ func (w *wall) spacingFor(set barSet, m units.MomentPerLength, v func(d units.Le
 	if !ok {
 		return 0, false
 	}
-	min := rule(set.bar)
+	min := rule(set)
 	as = max(as, vs, units.AreaPerLength(min.Ratio*w.Thickness.Inches()))
 	s := units.Length(min.MaxSpacing)
 	if as > 0 {

@@ -120,7 +120,11 @@ func (w *wall) recordSpacing(c *working.Chain, most, cover units.Length) {
 		return
 	}
 	c.Add("fs", "2/3 fy", units.Of(fs, units.Strength), "24.3.2.1", term("fy", w.Material.Fy, units.Strength))
-	c.Add("smax", "min(3 h; 18; 15 40000/fs − 2.5 cc; 12 40000/fs)", q, "24.3.2", h,
+	formula := "min(3 h; 18; 15 40000/fs − 2.5 cc; 12 40000/fs)"
+	if most <= 0 {
+		formula = "max(0; " + formula + ")"
+	}
+	c.Add("smax", formula, q, "24.3.2", h,
 		term("fs", fs, units.Strength), term("cc", cover, units.Size))
 }
 

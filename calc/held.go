@@ -85,7 +85,7 @@ func (w *wall) answerAsPlain() {
 // minimum; below it the wall counts as plain.
 func (w *wall) meetsMinimum(rule barRule) bool {
 	set := w.personsBars(FaceB)
-	return set.area() >= units.AreaPerLength(rule(set.bar).Ratio*w.Thickness.Inches())*(1-1e-9) || w.FourThirds
+	return set.area() >= units.AreaPerLength(rule(set).Ratio*w.Thickness.Inches())*(1-1e-9) || w.FourThirds
 }
 
 // fillingNeeds adds the stage in which the wall is filled and braced but

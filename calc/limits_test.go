@@ -65,3 +65,24 @@ func TestToeUnderDeadLoadAlone(t *testing.T) {
 		t.Errorf("toe %.2f lb-ft/ft, by hand 182.6", m)
 	}
 }
+
+// TestStemBarsInTheMiddle holds verticals in the middle of an unbraced stem to
+// the spacing of ACI 318-19 24.3.2 at their own cover: No. 5 in 10 in have
+// (10 − 0.625)/2 = 4.6875 in, and 15·40000/40000 − 2.5·4.6875 = 3.28 in; and,
+// where a slab ties the finished wall, to 0.0018 as well (7.6.1.1), 0.216 in²/ft.
+func TestStemBarsInTheMiddle(t *testing.T) {
+	free := stem(6*ft, fluid(30*pcf))
+	tied := free
+	tied.Condition, tied.Tie = calc.TiedToSlab, calc.Tie{SlabThickness: 4 * in, SlabLength: 30 * ft}
+	for name, w := range map[string]calc.Input{"free": free, "tied": tied} {
+		w.Thickness, w.Rulebook = 10*in, calc.Engineered
+		w.Vertical = calc.Bars{Fixed: true, Size: 5, Spacing: 8 * in, Face: calc.Centre}
+		r := design(t, w)
+		if c := check(t, r, "bar-spacing"); c.State != calc.Fails || c.Capacity.Base < 3.275 || c.Capacity.Base > 3.285 {
+			t.Errorf("%s: spacing %v of %v", name, c.Demand.Base, c.Capacity.Base)
+		}
+		if c := check(t, r, "minimum-vertical"); !close9(c.Demand.Base*12, 0.216) {
+			t.Errorf("%s: least steel %v", name, c.Demand.Base*12)
+		}
+	}
+}

@@ -35,7 +35,7 @@ func (w *wall) checkDowels(decides bool) {
 	if w.vert.none() {
 		return
 	}
-	rule := w.wallRule(d.bar)
+	rule := w.wallRule(d.barSet)
 	need := rule.Ratio * w.Thickness.Inches()
 	sc := w.more()
 	if sc.On() {

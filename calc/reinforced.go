@@ -31,7 +31,7 @@ func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barR
 
 // stemFace reports whether the bars on face f carry an unbraced stem.
 func (w *wall) stemFace(f Face) bool {
-	return w.freeStem() || (w.Condition == TiedToSlab && w.Tie.Before == StandsAlone && f == FaceA)
+	return w.freeStem() || (w.Condition == TiedToSlab && w.Tie.Before == StandsAlone && f != FaceB)
 }
 
 // ruleFor is the rule of the layer on face f: an unbraced stem is a one-way
@@ -219,7 +219,7 @@ func (w *wall) roleOf(set barSet) BarRole {
 // checkLayer asks for minimum steel and spacing of one layer.
 func (w *wall) checkLayer(set barSet, rule barRule, moments []momentNeed, decides bool) {
 	rule = w.ruleFor(set.face, rule)
-	min := rule(set.bar)
+	min := rule(set)
 	need := units.AreaPerLength(min.Ratio * w.Thickness.Inches())
 	opts := []option{decidesIf(decides), of(w.roleOf(set))}
 	if w.FourThirds && set.area() < need && w.enough(moments, 4.0/3) && !w.stemFace(set.face) {
@@ -231,13 +231,13 @@ func (w *wall) checkLayer(set barSet, rule barRule, moments []momentNeed, decide
 		w.ask("minimum-vertical", Finished, units.Of(need, units.SteelArea), units.Of(set.area(), units.SteelArea), min.Clause, append(opts, steps(c))...)
 	}
 	c := w.more()
-	w.recordSpacing(c, min.MaxSpacing, w.cover(FaceA, set.bar))
+	w.recordSpacing(c, min.MaxSpacing, w.tensionCover(set))
 	w.ask("bar-spacing", Finished, units.Of(set.spacing, units.Size), units.Of(min.MaxSpacing, units.Size), w.spacingClause(rule, set), append(opts, steps(c))...)
 	w.checkCover(set, opts)
 }
 
 func (w *wall) spacingClause(rule barRule, set barSet) string {
-	if rule(set.bar).Clause == w.wallRule(set.bar).Clause {
+	if rule(set).Clause == w.wallRule(set).Clause {
 		return "11.7.2.1"
 	}
 	return "7.7.2.2, 24.3.2"
