@@ -3,6 +3,7 @@ package entry
 import (
 	"errors"
 	"math"
+	"strconv"
 	"testing"
 
 	"standingbeam/calc/units"
@@ -151,5 +152,17 @@ func TestDecimalComma(t *testing.T) {
 	}
 	if got, err := Length("10 pies", Options{Strict: true}); err == nil {
 		t.Errorf("a file takes pies for %v", got)
+	}
+}
+
+// A length that is whole in inches is the same number in millimetres and
+// metres: a limit that it meets exactly is met.
+func TestMetricLengthsAreTheSameNumber(t *testing.T) {
+	for n := 1; n <= 16*240; n++ {
+		want := float64(n) / 16
+		mm := strconv.FormatFloat(math.Round(want*25.4*1e4)/1e4, 'f', -1, 64)
+		if got, err := Length(mm+" mm", strict); err != nil || math.Float64bits(got.Inches()) != math.Float64bits(want) {
+			t.Errorf("%s mm = %v in, %v, want %v", mm, got.Inches(), err, want)
+		}
 	}
 }

@@ -1,6 +1,10 @@
 package entry
 
-import "standingbeam/calc/units"
+import (
+	"math"
+
+	"standingbeam/calc/units"
+)
 
 // unit is how a written number becomes base units: times mul, over div. Metric
 // lengths divide, so that 254 mm is 10 inches and nothing beside it.
@@ -13,9 +17,18 @@ var inch = unit{1, 0}
 
 func (u unit) base(v float64) float64 {
 	if u.div != 0 {
-		return v * u.mul / u.div
+		return neat(v * u.mul / u.div)
 	}
 	return v * u.mul
+}
+
+// neat takes the rounding of the sum off a number that is a short decimal, so
+// that 152.4 mm is the number that 6 in is.
+func neat(v float64) float64 {
+	if r := math.Round(v*1e6) / 1e6; math.Abs(r-v) <= 1e-12*math.Abs(v) {
+		return r
+	}
+	return v
 }
 
 // unitOf finds the unit of a symbol among those of a kind.
