@@ -236,7 +236,8 @@ func steelForShear(sec concrete.Section, v units.ForcePerLength) (units.AreaPerL
 		return 0, false
 	}
 	ratio := float64(v / base)
-	probe.As = units.AreaPerLength(0.001 * ratio * ratio * ratio * sec.D.Inches() * (1 + 1e-9))
+	// Less than a millionth of an inch is no section of a bar.
+	probe.As = units.AreaPerLength(max(1e-6, 0.001*ratio*ratio*ratio*sec.D.Inches()*(1+1e-9)))
 	return probe.As, probe.Shear(0, true, nil) >= v*(1-1e-9)
 }
 

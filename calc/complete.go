@@ -13,6 +13,7 @@ func (w *wall) complete() {
 	add := func(why string, ids ...string) {
 		for _, id := range ids {
 			if !asked[id] {
+				asked[id] = true
 				w.without(id, st, "", note(why))
 			}
 		}

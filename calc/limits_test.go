@@ -86,3 +86,36 @@ func TestStemBarsInTheMiddle(t *testing.T) {
 		}
 	}
 }
+
+// TestLittleMomentOnTheOtherFace holds that bars which serve one face do not
+// fail the other by a moment that a part of them carries: 14 in of 5,000 psi
+// tied to a slab with 1 ft of fill, and more fill never makes the verdict
+// better. Nor does a push of nothing ask for more steel than one of 3 ft.
+func TestLittleMomentOnTheOtherFace(t *testing.T) {
+	w := stem(6*ft, fluid(45*pcf))
+	w.Condition, w.Rulebook = calc.TiedToSlab, calc.Engineered
+	w.Thickness, w.GradeA, w.Material = 14*in, 1*ft, calc.Material{Fc: 5000 * units.PSI, Fy: 80000 * units.PSI}
+	w.Foot = calc.Foot{Held: calc.SlabTight}
+	w.Tie = calc.Tie{SlabThickness: 4 * in, SlabLength: 40 * ft}
+	w.Footing = calc.Footing{Given: true, Width: 4 * ft, Thickness: 12 * in, NoToe: true, Bearing: 3000 * psf, Friction: 0.5}
+	for _, c := range design(t, w).Checks {
+		if c.ID == "flexure" && c.State != calc.Holds {
+			t.Errorf("flexure %v: %v of %v, %v", c.Stage, c.Demand.US(), c.Capacity.US(), c.Because)
+		}
+	}
+	free := stem(10*ft, fluid(30*pcf))
+	free.Thickness, free.Material.Fc = 12*in, 2500*units.PSI
+	free.Footing = calc.Footing{Given: true, Width: 5 * ft, Thickness: 8 * in, Toe: 3 * ft, Bearing: 4000 * psf, Friction: 0.5}
+	steel := func(fill units.Length) float64 {
+		free.GradeA = fill
+		for _, b := range design(t, free).Bars {
+			if b.Role == calc.VerticalBar {
+				return float64(b.Size*b.Size) / float64(b.Spacing)
+			}
+		}
+		return 0
+	}
+	if little, more := steel(6*in), steel(3*ft); little <= 0 || little > more {
+		t.Errorf("verticals with 6 in of fill %v, with 3 ft %v", little, more)
+	}
+}

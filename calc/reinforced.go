@@ -141,10 +141,16 @@ func (w *wall) checkFlexure(n momentNeed, decides bool) {
 		}
 	}
 	check := w.ask("flexure", n.stage, units.Of(n.m, units.LineMoment), units.Of(capacity, units.LineMoment), clause, at(n.at), steps(c), decidesIf(decides))
-	sec := w.section(w.bestSet(n.face), n.face)
+	set := w.bestSet(n.face)
+	sec := w.section(set, n.face)
 	if !sec.Flexure(nil).TensionControlled && n.pu == 0 {
-		check.State = Fails
 		reason := note("not-tension-controlled")
+		far := set.face != n.face && set.face != Centre
+		if part, ok := sec.SteelFor(n.m); far && ok && part <= sec.As && check.State == Holds {
+			reason = note("part-of-the-bars") // that part is tension-controlled
+		} else {
+			check.State = Fails
+		}
 		check.Because = &reason
 	}
 }
