@@ -83,13 +83,23 @@ func (s Speaker) Shortfall(c calc.Check) string {
 	return text
 }
 
-// Amounts are what is asked and what there is. Where a check only just holds,
-// both go to the nearest: rounded toward safety it would read as failing.
+// Amounts are what is asked and what there is. Where a check only just holds and
+// would read as failing, rounded toward safety, both go to the nearest.
 func (s Speaker) Amounts(c calc.Check) (demand, capacity string) {
-	if r, ok := c.Ratio(); ok && c.State == calc.Holds && r > 0.99 {
+	if r, ok := c.Ratio(); ok && c.State == calc.Holds && r > 0.99 && s.crossed(c.Demand, c.Capacity) {
 		return s.Quantity(c.Demand), s.Quantity(c.Capacity)
 	}
 	return s.Demand(c.Demand), s.Capacity(c.Capacity)
+}
+
+// crossed reports whether rounding up what is asked and down what there is
+// would put the first above the second.
+func (s Speaker) crossed(demand, capacity units.Quantity) bool {
+	if demand.Kind == units.Level || demand.Kind == units.Size {
+		return true // their steps are coarse
+	}
+	u := s.unit(demand.Kind)
+	return rounded(demand.In(u), s.digits(demand, u), up) > rounded(capacity.In(u), s.digits(capacity, u), down)
 }
 
 // shortID is the id of the sentence for a check that has none of its own.

@@ -163,6 +163,11 @@ func TestAmounts(t *testing.T) {
 	if d, have := us.Amounts(c); d != "0.100 in²/ft" || have != "0.101 in²/ft" {
 		t.Errorf("%s of %s", d, have)
 	}
+	moment := func(v float64) units.Quantity { return units.Quantity{Base: v, Kind: units.LineMoment} }
+	tight := calc.Check{State: calc.Holds, Demand: moment(11373.2), Capacity: moment(11464.7)}
+	if d, have := us.Amounts(tight); !strings.HasPrefix(d, "11,374 ") || !strings.HasPrefix(have, "11,464 ") {
+		t.Errorf("%s of %s", d, have)
+	}
 	c.State, c.Demand, c.Capacity = calc.Fails, steel(0.10049), steel(0.10041)
 	if d, have := us.Amounts(c); d != "0.101 in²/ft" || have != "0.100 in²/ft" {
 		t.Errorf("%s of %s", d, have)
