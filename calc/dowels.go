@@ -76,10 +76,7 @@ func (w *wall) setDowels() {
 		d.bar, _ = rebar.ByNumber(4)
 		d.spacing, d.face, d.up = 24*units.Inch, Centre, 24*units.Inch
 	default:
-		base := w.vert
-		if w.vertA.face == FaceA {
-			base = w.vertA
-		}
+		base := w.lapped()
 		d.bar, d.spacing, d.face = base.bar, base.spacing, base.face
 		if base.face == FaceB && !w.Foot.Fixed {
 			d.face = Centre
@@ -93,6 +90,14 @@ func (w *wall) setDowels() {
 			w.developDowels()
 		}
 	}
+}
+
+// lapped is the layer of verticals that the dowels match.
+func (w *wall) lapped() barSet {
+	if w.vertA.face == FaceA {
+		return w.vertA
+	}
+	return w.vert
 }
 
 // developDowels fills in the lengths of the dowels at their place.

@@ -119,3 +119,26 @@ func TestLittleMomentOnTheOtherFace(t *testing.T) {
 		t.Errorf("verticals with 6 in of fill %v, with 3 ft %v", little, more)
 	}
 }
+
+// TestLapOfTheSecondLayer holds each layer of verticals to the lap of its own
+// bars: No. 8 at 1.5 in of cover, f'c 3000, class B: ψ factors 1, ld = 60000/(20
+// √3000)·1 = 54.77 in, 1.3 ld = 71.2, listed as 72 (25.4.2.3, 25.5.2.1).
+func TestLapOfTheSecondLayer(t *testing.T) {
+	w := stem(12*ft, calc.Soil{Basis: calc.SoilFriction, Friction: 20 * units.Degree, Weight: 110 * pcf})
+	w.Condition, w.Thickness, w.Rulebook = calc.TiedToSlab, 10*in, calc.Engineered
+	w.Material.CoverA, w.Material.CoverB = 2*in, 1.5*in
+	w.Footing = calc.Footing{Given: true, Width: 48 * in, Thickness: 18 * in, Friction: 0.4}
+	w.Tie = calc.Tie{SlabThickness: 3.5 * in, Anchor: calc.OppositeWall}
+	found := false
+	for _, b := range design(t, w).Bars {
+		if b.Role == calc.VerticalBar && b.Face == calc.FaceB && b.Size == 8 {
+			found = true
+			if b.Lap < 72*in || b.Lap > 72*in {
+				t.Errorf("lap %v in", b.Lap)
+			}
+		}
+	}
+	if !found {
+		t.Error("no second layer of No. 8")
+	}
+}

@@ -85,7 +85,11 @@ func (w *wall) verticalBar(b barSet, role BarRole) Bar {
 		Depth: w.depth(b, b.face), Fixed: b.fixed, Rulebook: w.aci.Name, Clause: "11.6.1"}
 	out.Cover = w.coverOf(b)
 	if !w.dowel.absent && w.Footing.Given {
-		out.Lap = units.Length(math.Ceil(w.dowel.lap.Inches() - 1e-9))
+		lap := w.dowel.lap
+		if !w.vertA.none() && b.face != w.lapped().face {
+			lap = rebar.LapB(b.bar, w.setting(b, w.Material.Fc), nil) // of its own bars: no dowels stand there
+		}
+		out.Lap = units.Length(math.Ceil(lap.Inches() - 1e-9))
 	}
 	if w.r.Governs == Residential && !b.fixed {
 		out.Rulebook, out.Clause = w.r.Editions[Residential], w.r.Table.Name
