@@ -30,12 +30,31 @@ func (p Problem) Say(s words.Speaker) string {
 	if !strings.HasPrefix(p.ID, "file-") {
 		written = quoted(p.Text)
 	}
-	text := s.Sentence("problem."+p.ID, written, p.offer(s))
+	id, offer := p.ID, p.offer(s)
+	if id == "unknown-unit" && offer == "" {
+		id = "unit-of-number"
+	}
+	text := s.Sentence("problem."+id, written, offer)
 	if p.Ranged {
 		low, high := s.Range(p.Min, p.Max)
-		text = s.Sentence("problem.permitted", text, low, high)
+		return s.Sentence("problem.permitted", text, low, high)
+	}
+	if list := p.list(); list != "" && list != id {
+		text += " " + s.Word("problem."+list)
 	}
 	return text
+}
+
+// list is the word that says what is permitted where that is a list and not a
+// range.
+func (p Problem) list() string {
+	switch {
+	case p.Field == "steel":
+		return "steel-grade"
+	case strings.HasSuffix(p.Field, ".size"):
+		return "bar-size"
+	}
+	return ""
 }
 
 // offer is what may be written instead: the fixed words, or a unit.
