@@ -98,17 +98,19 @@ func (l *lessonPage) onGuess(ctx app.Context, e app.Event) {
 	}
 	l.moved(ctx)
 	ctx.Defer(func(app.Context) {
-		near := map[string]any{"block": "nearest"}
-		if control := app.Window().GetElementByID("why-control"); control.Truthy() {
-			control.Call("scrollIntoView", near)
+		box := app.Window().GetElementByID(target)
+		if !box.Truthy() {
+			return
 		}
-		if box := app.Window().GetElementByID(target); box.Truthy() {
-			box.Call("focus", map[string]any{"preventScroll": true})
-			if of >= 0 {
-				box = box.Get("parentElement").Get("parentElement")
-			}
-			box.Call("scrollIntoView", near)
+		box.Call("focus", map[string]any{"preventScroll": true})
+		if of >= 0 {
+			box = box.Get("parentElement").Get("parentElement")
 		}
+		block := "nearest"
+		if matches("(max-width: 859px)") {
+			block = "start" // under the picture, which stays
+		}
+		box.Call("scrollIntoView", map[string]any{"block": block})
 	})
 }
 

@@ -122,7 +122,7 @@ func (c *caseOf) args(k *kit, r *calc.Result) []string {
 // draw draws the wall; once it is judged, what becomes of it.
 func (c *caseOf) draw(k *kit, r *calc.Result) {
 	in0 := r.Input
-	w := k.upright(&in0, room{tallest: k.pick(9*ft, mm(2700)), above: floorDepth, left: 0.42})
+	w := k.upright(&in0, room{tallest: k.pick(6*ft, mm(1800)), above: floorDepth, left: 0.42})
 	st := stageOf(r, calc.Finished)
 	level, _ := peak(&st.Factored)
 	switch {
@@ -154,7 +154,7 @@ func (k *kit) caseLabels(w *stand, c *caseOf) {
 	if c.bars == calc.FaceUnset {
 		return
 	}
-	x, y := w.x+w.t*w.k+w.bend.u(w.h*0.7)+12, w.px(w.h*0.72)
+	x, y := w.x+w.t*w.k+w.bend.u(w.h*0.72)+w.shift+12, w.px(w.h*0.72)
 	id := "face.b"
 	if c.bars == calc.FaceA {
 		id = "face.a"

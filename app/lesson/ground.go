@@ -23,7 +23,8 @@ func (w *stand) bank(level float64, f calc.Face) *track {
 	if f == calc.FaceB {
 		end = w.s.w + 2
 	}
-	t := new(track).move(end, w.y).points(w.face(level, f), false)
+	face := w.face(level, f)
+	t := new(track).move(end, w.y).to(face[0].x, w.y).points(face, false)
 	return t.to(end, w.px(level)).close()
 }
 

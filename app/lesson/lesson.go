@@ -38,6 +38,7 @@ type lesson struct {
 	named   bool // the control chooses out of a few
 	picks   bool // more is chosen beside it
 	flat    bool // nothing bends in its picture
+	low     bool // its picture is wide: on paper it is less high
 	right   int  // which answer is right, from 1
 	stops   func(k *kit) []stop
 	start   func(k *kit) float64    // where the control stands at first

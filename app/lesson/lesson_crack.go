@@ -42,7 +42,7 @@ func showCrack(k *kit) {
 	full := answer(k.held(crackHeight(k), crackHeight(k)))
 	r := answer(in0)
 	st, top := stageOf(&r, calc.Finished), stageOf(&full, calc.Finished)
-	w := k.upright(&in0, room{tallest: in0.Height, above: floorDepth, left: 0.35})
+	w := k.upright(&in0, room{tallest: in0.Height, above: floorDepth, left: 0.33})
 	a, b := w.faceX()
 	bears := float64(r.Band.Plain)
 	c := bending{d: &st.Factored, a: a, b: b, px: share(w.roomB(24), float64(most(top).Factored))}

@@ -10,7 +10,7 @@ import (
 // slab: a slab on the fill pulls the wall back, and only by what lies beyond
 // the ground that moves with the wall.
 var slab = lesson{
-	id: "slab", right: 3,
+	id: "slab", low: true, right: 3,
 	stops: func(k *kit) []stop {
 		return k.lengths(units.Level, k.pick(4*ft, mm(1000)), slabMost(k), k.pick(1*ft, mm(500)))
 	},
@@ -122,7 +122,7 @@ func (k *kit) slabForces(w *stand, factor, tie float64) {
 	k.arrow("push heavy", x-tie*px, y, x, y, 13)
 	k.call("push", k.sp.Sentence("lesson.slab.pulls", k.force(tie)), anchor{x - tie*px - 8, y, -1}, anchor{x, y - 20, -1})
 	y = w.y + w.foot*w.k + 26
-	k.arrow("hold heavy", x, y, x-math.Max(factor*tie*px, 3), y, 13)
+	k.arrow("hold heavy", x, y, x-factor*tie*px, y, 13)
 	k.call("ink", k.sp.Sentence("lesson.slab.holds", k.force(factor*tie)), anchor{x, y + 20, -1})
 }
 

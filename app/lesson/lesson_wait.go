@@ -65,11 +65,11 @@ func showWait(k *kit) {
 		w.waitLevels()
 		return
 	}
-	w.push(s, 'a', k.at, share(0.2*k.w, float64(fluid)*w.h))
+	w.push(s, 'a', k.at, share(0.19*k.w, float64(fluid)*w.h))
 	k.line("limit", 0, w.px(limitAt), w.x+w.shift, w.px(limitAt))
 	k.call("ink", k.lowLength(r.Today.Level), anchor{8, w.px(limitAt) - 12, 1}, anchor{8, w.px(limitAt) + 12, 1}, anchor{w.x + w.shift + w.t*w.k + 12, w.px(limitAt), 1})
 	k.say("soft", k.sp.Word("lesson.wait.slab"), anchor{k.w - 6, w.px(4) - 12, -1}, anchor{k.w - 6, w.px(20), -1})
-	k.say("soft", k.sp.Word("lesson.wait.floor"), anchor{k.w - 6, w.px(w.h) + 14, -1}, anchor{k.w - 6, w.px(w.h) + 32, -1})
+	k.say("soft", k.sp.Word("lesson.wait.floor"), anchor{k.w - 8, w.px(w.h + floorDepth/2), -1}, anchor{k.w - 6, w.px(w.h) + 14, -1}, anchor{k.w - 6, w.px(w.h) + 32, -1})
 	k.tellWait(r, over > 0)
 }
 

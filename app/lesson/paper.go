@@ -3,7 +3,7 @@ package lesson
 import "strconv"
 
 // The pictures of a hand-out, in CSS pixels.
-const paperWidth, paperHeight = 300, 280
+const paperWidth, paperHeight, panelHeight = 300, 280, 330
 
 // NewPaper is the hand-out of a lesson; one of a screen that has none is
 // empty.
@@ -12,7 +12,7 @@ func NewPaper(f Form) Paper {
 	if !ok {
 		return Paper{}
 	}
-	k := newKit(f.Speaker, "why-paper-0", paperWidth, paperHeight)
+	k := newKit(f.Speaker, "why-paper-0", paperWidth, l.high(paperHeight))
 	k.picks = firstPicks
 	facts := l.measure(k)
 	l.draw(k, l.start(k), true)
@@ -24,8 +24,16 @@ func NewPaper(f Form) Paper {
 	return p
 }
 
+// high is how high a picture is where others have that height.
+func (l *lesson) high(others float64) float64 {
+	if l.low {
+		return 0.72 * others
+	}
+	return others
+}
+
 func (l *lesson) panel(f Form, s stop, n int) Panel {
-	k := newKit(f.Speaker, "why-paper-"+strconv.Itoa(n), paperWidth, paperHeight)
+	k := newKit(f.Speaker, "why-paper-"+strconv.Itoa(n), paperWidth, l.high(panelHeight))
 	k.picks = f.Picks
 	l.draw(k, s.at, false)
 	return Panel{SVG: k.svg(), At: s.text, Say: k.told.say, Boxes: k.boxes, Width: k.w, Height: k.h, Lost: k.lost}

@@ -183,37 +183,42 @@ func TestLessonReach(t *testing.T) {
 	}
 }
 
-// On paper a lesson is one page: the question over the fold, the answer and
-// three pictures under it.
+// On paper a lesson is one page, in both languages: the question over the
+// fold, the answer and three pictures under it.
 func TestLessonOnPaper(t *testing.T) {
 	h := newHost(t, distDir, "/")
 	p := openTab(t, desk)
 	p.open(h.url(""))
-	for _, id := range []string{"beam", "crack", "place", "slab", "heights"} {
-		p.goTo("why/" + id)
-		printed, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: 8.5, PaperHeight: 11})
-		if err != nil {
-			t.Fatal(err)
-		}
-		file := filepath.Join(t.TempDir(), "paper.pdf")
-		if err := os.WriteFile(file, printed.Data, 0o644); err != nil {
-			t.Fatal(err)
-		}
-		out, err := exec.Command("pdftotext", "-layout", file, "-").Output()
-		if err != nil {
-			t.Fatal(err)
-		}
-		text := string(out)
-		for _, want := range []string{"fold here", "Answer:", "Keep in mind:", p.text("#why-title")} {
-			if !strings.Contains(text, want) {
-				t.Errorf("%s: the paper lacks %q", id, want)
+	for language, words := range map[string][]string{
+		"en": {"fold here", "Answer:", "Keep in mind:"}, "es": {"doble aquí", "Respuesta:", "Para recordar:"},
+	} {
+		p.speak(language)
+		for _, id := range lessonIDs {
+			p.goTo("why/" + id)
+			printed, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: 8.5, PaperHeight: 11})
+			if err != nil {
+				t.Fatal(err)
 			}
-		}
-		if pages := strings.Count(text, "\f"); pages != 1 {
-			t.Errorf("%s: %d pages", id, pages)
-		}
-		if strings.Contains(text, "Show me without guessing") {
-			t.Errorf("%s: the screen is printed too", id)
+			file := filepath.Join(t.TempDir(), "paper.pdf")
+			if err := os.WriteFile(file, printed.Data, 0o644); err != nil {
+				t.Fatal(err)
+			}
+			out, err := exec.Command("pdftotext", "-layout", file, "-").Output()
+			if err != nil {
+				t.Fatal(err)
+			}
+			text := string(out)
+			for _, want := range append([]string{p.text("#why-title")}, words...) {
+				if !strings.Contains(text, want) {
+					t.Errorf("%s, %s: the paper lacks %q", language, id, want)
+				}
+			}
+			if pages := strings.Count(text, "\f"); pages != 1 {
+				t.Errorf("%s, %s: %d pages", language, id, pages)
+			}
+			if screen := p.text("#why-question > .quiet"); strings.Contains(text, screen) {
+				t.Errorf("%s, %s: the screen is printed too: %q", language, id, screen)
+			}
 		}
 	}
 }
