@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"standingbeam/app/lesson"
+	"standingbeam/app/view"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
@@ -136,7 +137,7 @@ func (l *lessonPage) renderCheck() app.UI {
 		id := "why-case-" + strconv.Itoa(i)
 		state := verdictState(c.Question)
 		verdict := app.Div().ID(id+"-verdict").Class("why-verdict").TabIndex(-1).DataSet("state", string(state)).Body(
-			shape(state), app.P().Body(app.Strong().Class("mark").Text(c.Question.Verdict), app.Span().Text(" "+c.Question.Answer)),
+			shape(state), app.P().Body(app.Strong().Class("mark").Text(c.Question.Verdict), app.Span().Text(" "+view.Unbroken(c.Question.Answer))),
 		)
 		figure := app.Div().Class("why-figure").Role("img").Aria("label", c.Picture.Desc).Body(app.Raw(c.Picture.SVG))
 		if i == 0 {

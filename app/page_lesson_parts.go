@@ -83,7 +83,7 @@ func (l *lessonPage) renderLesson() app.UI {
 		),
 		app.Div().Class("why-do").Body(
 			l.renderVerdict(),
-			hidden(v.Question.Asked, app.Div().Class("why-move").Body(l.renderControl(), l.renderMeters(), app.P().ID("why-say").Class("why-say").Text(v.Say), l.renderPicks())),
+			hidden(v.Question.Asked, app.Div().Class("why-move").Body(l.renderControl(), l.renderMeters(), app.P().ID("why-say").Class("why-say").Text(view.Unbroken(v.Say)), l.renderPicks())),
 			l.renderQuestion("why-question", v.Question, -1),
 			hidden(v.Question.Asked, app.P().Class("why-keep").Body(app.Strong().Text(l.word("keep")+": "), app.Span().Text(v.Keep))),
 			l.renderNumbers(),
@@ -111,7 +111,7 @@ func (l *lessonPage) renderVerdict() app.UI {
 	q := l.seen.Question
 	box := app.Div().ID("why-verdict").Class("why-verdict").TabIndex(-1).DataSet("state", string(verdictState(q))).Body(
 		shape(verdictState(q)),
-		app.P().Body(app.Strong().Class("mark").Text(q.Verdict), app.Span().Text(" "+q.Answer)),
+		app.P().Body(app.Strong().Class("mark").Text(q.Verdict), app.Span().Text(" "+view.Unbroken(q.Answer))),
 	)
 	if q.Asked {
 		box.Attr("hidden", "true")
@@ -158,7 +158,7 @@ func (l *lessonPage) renderQuestion(id string, q lesson.Question, of int) app.UI
 		again.Attr("hidden", "true")
 	}
 	return app.Section().ID(id).Class("why-question").Aria("labelledby", id+"-text").Body(
-		app.H2().ID(id+"-text").Text(q.Text), app.Ol().Class("why-choices").Body(choices...), show, again,
+		app.H2().ID(id+"-text").Text(view.Unbroken(q.Text)), app.Ol().Class("why-choices").Body(choices...), show, again,
 	)
 }
 

@@ -126,7 +126,7 @@ func TestLessonEmbedded(t *testing.T) {
 	if eval[bool](p, `document.getElementById("why-back").checkVisibility()`) {
 		t.Error("the lesson leads out to the wall")
 	}
-	if text := p.text("#why-say"); !strings.Contains(text, " m ") {
+	if text := p.text("#why-say"); !strings.Contains(text, "\u00a0m ") {
 		t.Errorf("it says %q", text)
 	}
 	p.tap("#why-more")

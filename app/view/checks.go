@@ -63,7 +63,7 @@ func check(s words.Speaker, c calc.Check, key string, open bool) Check {
 	one := Check{
 		Key: key, ID: c.ID, Stage: string(c.Stage), State: state(c.State),
 		Mark: s.State(c.State), Name: s.CheckName(c),
-		Amount: Amount(s, c),
+		Amount: Unbroken(Amount(s, c)),
 	}
 	if r, ok := c.Ratio(); ok {
 		one.Ratio, one.HasRatio, one.Figure = r, true, figure(s, r)

@@ -31,7 +31,7 @@ func New(f Form, last Good) (View, Good) {
 	v.Lines = headline(s, good.Result)
 	v.Cautions = s.Notes(good.Result.Cautions)
 	for i, c := range v.Cautions {
-		v.Cautions[i] = unbroken(c)
+		v.Cautions[i] = Unbroken(c)
 	}
 	if stale {
 		v.Stale = s.Word("page.stale")
@@ -97,7 +97,7 @@ func lessonOf(r calc.Result) string {
 }
 
 func line(s words.Speaker, id string, l words.Line) Line {
-	return Line{ID: id, State: state(l.State), When: s.Word("page." + id), Mark: l.Mark, Title: unbroken(l.Title), Detail: unbroken(l.Detail)}
+	return Line{ID: id, State: state(l.State), When: s.Word("page." + id), Mark: l.Mark, Title: Unbroken(l.Title), Detail: Unbroken(l.Detail)}
 }
 
 // announcement is what is read aloud after a change: a problem first, else the

@@ -13,9 +13,9 @@ func TestUnbroken(t *testing.T) {
 		{"it must take 9.37 kN/m", "it must take 9.37_kN/m"},
 		{"16 inside", "16 inside"},
 	} {
-		got := strings.ReplaceAll(unbroken(test.text), noBreak, "_")
+		got := strings.ReplaceAll(Unbroken(test.text), noBreak, "_")
 		if got != test.want {
-			t.Errorf("unbroken(%q) = %q, want %q", test.text, got, test.want)
+			t.Errorf("Unbroken(%q) = %q, want %q", test.text, got, test.want)
 		}
 	}
 }
