@@ -33,7 +33,7 @@ type ground struct {
 func (w *wall) body(g ground) stability.Body {
 	f := w.Footing
 	tf, t := f.Thickness, w.Thickness
-	b := stability.Body{Width: f.Width, Friction: f.Friction}
+	b := stability.Body{Width: f.Width, Friction: f.Friction, MostFriction: w.mostFriction}
 	b.Drive = take(&w.room.pushes, 5, 30)
 	b.Weights = take(&w.room.weights, 6, 36)
 	var buf [6]soil.Block

@@ -50,7 +50,7 @@ func newWall(in Input, as *built) *wall {
 	r := Result{Editions: map[Rulebook]string{Engineered: codes.ACI318_19().Name, Residential: codes.IRC2021().Name}}
 	r.Stages = make([]StageResult, 0, 4)
 	r.Checks = make([]Check, 0, 36)
-	return &wall{Input: in, room: newRoom(), r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as, quiet: true}
+	return &wall{Input: in, given: in, room: newRoom(), r: &r, aci: codes.ACI318_19(), lf: codes.ASCE7_16(), ibc: codes.IBC2021(), built: as, quiet: true}
 }
 
 // answer fills in the result. spread says whether the classes of an unknown
@@ -184,7 +184,7 @@ func (s *StageResult) held() bool { return len(s.Reactions) > 1 }
 // residential tables and the worst at-rest class.
 func (w *wall) spread() {
 	for _, g := range []units.UnitWeight{30 * units.PCF, 45 * units.PCF, 60 * units.PCF, soil.WorstAtRest()} {
-		in := w.Input
+		in := w.given
 		in.Soil.Basis, in.Soil.Fluid, in.Rulebook = SoilFluid, g, Engineered
 		r := answer(in, nil)
 		s := Spread{Fluid: g, Plain: r.Plain, Possible: true, Table: r.Table}

@@ -98,11 +98,21 @@ func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units
 	}
 	n, below = max(0, n), max(0, below)
 	drive = foot + below
-	resist = units.ForcePerLength(f.Friction*float64(n)) + b.Passive
+	rub := units.ForcePerLength(f.Friction * float64(n))
 	ch = w.forReaction(foot, false, false)
 	w.recordFriction(ch, dead, b, n, below)
 	ch.Add("Ph", "Rf + Pf", units.Of(drive, units.LineForce), "", term("Rf", foot, units.LineForce), term("Pf", below, units.LineForce))
-	ch.Add("Fr", "μ N + Pp", units.Of(resist, units.LineForce), "", number("μ", f.Friction), term("N", n, units.LineForce), term("Pp", b.Passive, units.LineForce))
+	passive := term("Pp", b.Passive, units.LineForce)
+	if most := units.ForcePerLength(float64(b.MostFriction) * f.Width.Inches()); most > 0 {
+		t := term("Fμ", min(rub, most), units.LineForce)
+		ch.Add("Fμ", "min(μ N; ca B)", t.Value, "IBC 2021 1806.3.2", number("μ", f.Friction), term("N", n, units.LineForce),
+			term("ca", b.MostFriction, units.Pressure), term("B", f.Width, units.Level))
+		resist = min(rub, most) + b.Passive
+		ch.Add("Fr", "Fμ + Pp", units.Of(resist, units.LineForce), "", t, passive)
+	} else {
+		resist = rub + b.Passive
+		ch.Add("Fr", "μ N + Pp", units.Of(resist, units.LineForce), "", number("μ", f.Friction), term("N", n, units.LineForce), passive)
+	}
 	if drive > 0 {
 		ch.Add("FS", "Fr / Ph", units.Quantity{Base: float64(resist / drive)}, "", term("Fr", resist, units.LineForce), term("Ph", drive, units.LineForce))
 	}

@@ -142,3 +142,27 @@ func TestLapOfTheSecondLayer(t *testing.T) {
 		t.Error("no second layer of No. 8")
 	}
 }
+
+// TestFrictionOfUnknownGround holds that friction which nobody gave is the lesser
+// of 0.25 N and 130 psf of contact (IBC 2021 Table 1806.2, classes 4 and 5).
+// By hand, 6 ft × 8 in on 4 ft × 12 in, toe 1 ft, 30 pcf: N = 600 + 600 + 1680 =
+// 2880 lb/ft, 0.25 N = 720; e = 0.25 ft, pressed over 4 ft: 520; P = 735: 0.7075.
+// Given as 0.25 it is 720/735 = 0.9796. Today's answer knows it too.
+func TestFrictionOfUnknownGround(t *testing.T) {
+	w := stem(6*ft, fluid(30*pcf))
+	w.Soil.Weight = 120 * pcf
+	w.Footing = calc.Footing{Given: true, Width: 4 * ft, Thickness: 12 * in, Toe: 1 * ft, Bearing: 2000 * psf}
+	for _, c := range []struct{ given, want float64 }{{0, 520.0 / 735}, {0.25, 720.0 / 735}} {
+		w.Footing.Friction = c.given
+		if got := check(t, design(t, w), "sliding").Capacity.Base; !close9(got, c.want) {
+			t.Errorf("friction %v: factor %.4f, by hand %.4f", c.given, got, c.want)
+		}
+	}
+	w.Footing.Friction = 0
+	w.Today = calc.Today{Given: true, Concrete: 2500 * units.PSI}
+	low := design(t, w).Today
+	w.Footing.Friction = 0.25
+	if high := design(t, w).Today; low.Level > high.Level || low.Permission > high.Permission {
+		t.Errorf("today %v to %v, with friction %v to %v", low.Permission, low.Level, high.Permission, high.Level)
+	}
+}

@@ -93,7 +93,7 @@ func (w *wall) notYet() (out []Note) {
 		out = append(out, note("concrete-too-young", units.Of(fc, units.Strength), units.Of(fcMin, units.Strength)))
 	}
 	if fc = max(fc, fcMin); fc < w.Material.Fc || w.Axial != (Axial{}) {
-		in := w.Input
+		in := w.given
 		in.Today = Today{}
 		in.Material.Fc, in.Axial, in.Rulebook = fc, Axial{}, w.r.Governs
 		weak := answer(in, w.asBuilt())

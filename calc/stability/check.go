@@ -35,6 +35,9 @@ type Body struct {
 	Friction float64
 	Adhesion units.ForcePerLength
 	Passive  units.ForcePerLength
+	// MostFriction is what friction gives at most, on the length of the base
+	// that is pressed; 0 = without limit.
+	MostFriction units.Stress
 }
 
 // Unlimited stands for a factor where nothing pushes, and for the bearing in
@@ -71,7 +74,7 @@ type Workings struct {
 // Check returns the state of body b at service loads.
 //
 //	FS overturning = Mr/Mo,  Mr = Σ W x + Σ Resist y,  Mo = Σ Drive y + Σ U x
-//	FS sliding = (μ N + adhesion + passive + Σ Resist)/Σ Drive
+//	FS sliding = (min(μ N; most · contact) + adhesion + passive + Σ Resist)/Σ Drive
 //	N = Σ W − Σ U
 //
 // with moments about the outer edge of the toe. Uplift stands with the loads
@@ -101,20 +104,29 @@ func Check(b Body, w *Workings) Result {
 		righting += float64(v.Force) * v.Height.Inches()
 	}
 	n := down - up
-	grip := max(0, n)*b.Friction + float64(b.Passive) + back
-	if n > 0 {
-		grip += float64(b.Adhesion)
-	}
 	r.Normal = units.ForcePerLength(n)
 	r.Righting, r.Overturning = units.MomentPerLength(righting), units.MomentPerLength(overturning)
 	r.OverturningFactor = factor(righting, overturning)
+	bearing(&r, b.Width.Inches())
+	grip := float64(b.Passive) + back
+	if n > 0 {
+		grip += float64(b.friction(&r) + b.Adhesion)
+	}
 	r.Driving, r.SlidingResistance = units.ForcePerLength(push), units.ForcePerLength(grip)
 	r.SlidingFactor = factor(grip, push)
-	bearing(&r, b.Width.Inches())
 	if w != nil {
 		w.record(&b, &r)
 	}
 	return r
+}
+
+// friction is what friction gives under a body that is pressed down.
+func (b *Body) friction(r *Result) units.ForcePerLength {
+	f := units.ForcePerLength(b.Friction) * r.Normal
+	if b.MostFriction > 0 {
+		f = min(f, units.ForcePerLength(float64(b.MostFriction)*r.Contact.Inches()))
+	}
+	return f
 }
 
 // factor returns resisting over driving, at most Unlimited, at least 0.

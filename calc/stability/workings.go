@@ -71,7 +71,14 @@ func (w *Workings) sliding(weight []working.Step, list items, b *Body, r *Result
 	h.forces("+", list.drive)
 	h.to(c, "H", units.Of(r.Driving, units.LineForce))
 	if r.Normal > 0 {
-		f.product("+", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce))
+		if b.MostFriction > 0 {
+			rub := working.T("Fμ", b.friction(r), units.LineForce)
+			c.Add("Fμ", "min(μ N; ca Lc)", rub.Value, "IBC 2021 1806.3.2", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce),
+				working.T("ca", b.MostFriction, units.Pressure), working.T("Lc", r.Contact, units.Level))
+			f.product("+", rub)
+		} else {
+			f.product("+", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce))
+		}
 		if b.Adhesion > 0 {
 			f.product("+", working.T("A", b.Adhesion, units.LineForce))
 		}
