@@ -166,3 +166,16 @@ func TestFrictionOfUnknownGround(t *testing.T) {
 		t.Errorf("today %v to %v, with friction %v to %v", low.Permission, low.Level, high.Permission, high.Level)
 	}
 }
+
+// TestTableAndEccentricLoad holds that a wall whose load stands outside its
+// middle third is designed and not read from the table: 8/6 in.
+func TestTableAndEccentricLoad(t *testing.T) {
+	w := held()
+	w.Rulebook, w.Thickness = calc.RulebookUnset, 8*in
+	for e, inside := range map[units.Length]bool{0: true, 1.25 * in: true, -1.5 * in: false, 3 * in: false} {
+		w.Axial = calc.Axial{Dead: 1800 * plf, Eccentricity: e}
+		if r := design(t, w); has(r.Table.Reasons, "table-eccentric") == inside || (r.Governs == calc.Residential) != inside {
+			t.Errorf("%v: %v governs, %v", e, r.Governs, r.Table.Reasons)
+		}
+	}
+}

@@ -107,6 +107,10 @@ func (w *wall) tableConditions(add func(string, ...units.Quantity), listed bool)
 	if limit := 1.2 * w.Thickness.Inches() * w.Material.Fc.PSI() / 12; axial > limit { // IBC 2021 1807.1.6.2
 		add("table-axial", units.Of(units.ForcePerLength(limit), units.LineForce))
 	}
+	// By judgement: ACI 318-19 11.5.3.1 asks the middle third of its simple method.
+	if third := w.Thickness / 6; axial > 0 && over(absLength(w.Axial.Eccentricity), third) {
+		add("table-eccentric", units.Of(third, units.Size))
+	}
 	if w.Soil.Swells == Unanswered && w.Soil.Basis == SoilUnknown {
 		add("table-swelling-unanswered")
 	}
