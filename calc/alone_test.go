@@ -107,15 +107,21 @@ func (w alone) development() (ld, hook float64) {
 // own is the section's strength above the dowels: plain, or that of the
 // verticals as far as the dowels lap with them, class B.
 func (w alone) own() float64 {
-	plain := 0.6 * 5 * math.Sqrt(w.fc) * w.t * w.t / 6
 	if w.steel <= 0 {
-		return plain
+		return 0.6 * 5 * math.Sqrt(w.fc) * w.t * w.t / 6
 	}
 	lap := max(12, 1.3*straight(w.dowel.db, w.dowel.cover, w.fy, w.fc))
 	for _, ld := range w.lapped {
 		lap = max(lap, 1.3*ld)
 	}
-	return max(plain, flexure(w.steel*min(1, w.dowel.up/lap), w.fy, w.fc, w.d))
+	return flexure(w.steel*min(1, w.dowel.up/lap), w.fy, w.fc, w.d)
+}
+
+// ductile is the most that a tension-controlled section gives at the dowels' d:
+// εt = εty + 0.003 (Table 21.2.2).
+func (w alone) ductile() float64 {
+	a := min(0.85, max(0.65, 0.85-0.05*(w.fc-4000)/1000)) * 0.003 / (0.006 + w.fy/29e6) * w.dowel.d
+	return 0.9 * 0.85 * w.fc * a * (w.dowel.d - a/2)
 }
 
 // factored is the moment and the shear at level y of a fill to a, 1.6 on it,
@@ -148,10 +154,14 @@ func (w alone) failing(a float64) (out []string) {
 	as := w.dowel.area / w.dowel.spacing
 	fails("joint-bending", m > flexure(as*share, w.fy, w.fc, w.dowel.d)*hair)
 	fails("joint-shear-friction", !w.slabIn && v > 0.75*min(0.6*as*share*min(w.fy, 60000), min(0.2*w.fc, 800)*w.t)*hair)
-	fails("shear", v > max(0.6*4/3*math.Sqrt(w.fc)*w.t, w.shear())*hair)
+	fails("shear", v > w.shear()*hair)
 	// The dowels give less and less up to their end; above it the section stands
 	// alone against a moment that only falls.
 	own := w.own()
+	if own > w.ductile() {
+		fails("section-above-dowels", m > own*hair) // so many dowels do not help it
+		return append(out, w.unstable(a)...)
+	}
 	for y := 0.0; y <= min(a, w.dowel.up); y += 0.02 {
 		m, _ := w.factored(a, y)
 		if m <= own {
@@ -165,10 +175,10 @@ func (w alone) failing(a float64) (out []string) {
 	return append(out, w.unstable(a)...)
 }
 
-// shear is φVc of Table 22.5.5.1(c) with the verticals.
+// shear is φVc of Table 22.5.5.1(c) with the verticals, else of 14.5.5.1.
 func (w alone) shear() float64 {
 	if w.steel <= 0 {
-		return 0
+		return 0.6 * 4 / 3 * math.Sqrt(w.fc) * w.t
 	}
 	size := min(1, math.Sqrt(2/(1+w.d/10)))
 	return 0.75 * min(8*size*math.Cbrt(w.steel/w.d), 5) * math.Sqrt(w.fc) * w.d

@@ -51,7 +51,7 @@ func (w *wall) lowSideFirst(fc units.Stress) {
 		return
 	}
 	m := *w
-	m.alone, m.r = nil, &Result{}
+	m.alone, m.r = nil, &Result{Plain: w.r.Plain}
 	m.GradeA, m.GradeB = w.GradeB, w.GradeA
 	m.Surcharge, m.Water = Surcharge{}, Water{}
 	m.Material.CoverA, m.Material.CoverB = w.Material.CoverB, w.Material.CoverA

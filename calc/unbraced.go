@@ -29,9 +29,9 @@ type standing struct {
 	scanned             bool
 }
 
-// standingAt finds that strength. The section has the plain strength, or that
-// of the verticals where they lie and as far as they are lapped, whichever is
-// more.
+// standingAt finds that strength. The section of a wall without verticals has
+// the plain strength, else that of its verticals where they lie and as far as
+// they are lapped, never both.
 func (w *wall) standingAt(fc units.Stress) *standing {
 	if w.alone != nil && w.alone.fc == fc {
 		return w.alone
@@ -41,14 +41,14 @@ func (w *wall) standingAt(fc units.Stress) *standing {
 	s := &standing{fc: fc, joint: w.jointMoment(FaceA, fc, nil), jointShear: w.jointShear(fc, nil),
 		above: sec.DesignMoment(nil), section: sec.DesignShear(nil),
 		slabIn: w.Foot.Held != GroundOnly && w.footLevel() == 0 && w.Today.Slab && w.slabHolds()}
-	if set := w.bestSet(FaceA); !set.none() {
+	if set := w.bestSet(FaceA); !set.none() && !w.r.Plain {
 		steel := w.section(set, FaceA)
 		steel.Fc = fc
-		s.section = max(s.section, steel.Shear(0, true, nil))
+		s.section = steel.Shear(0, true, nil)
 		if lap := w.lapAt(fc); lap > 0 {
 			steel.As = units.AreaPerLength(float64(steel.As) * min(1, float64(w.dowel.up/lap)))
 		}
-		s.above = max(s.above, steel.Flexure(nil).Design)
+		s.above = steel.Flexure(nil).Design
 	}
 	s.from = w.dowelsEnd(s.above, fc)
 	w.alone = s
