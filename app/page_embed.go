@@ -122,6 +122,8 @@ func (p *page) sayReady(ctx app.Context) {
 	ready := embed.Message{Says: "ready", Height: p.embed.height}
 	if p.embed.ask.Lesson == "" {
 		ready.Answer, p.embed.said = p.answer()
+	} else {
+		p.around() // its picture has been drawn for the space before the style
 	}
 	p.say(ready)
 	p.sayRefused()

@@ -65,7 +65,7 @@ func (f *front) OnMount(ctx app.Context) {
 		return nil
 	})
 	app.Window().Call("addEventListener", "popstate", follow)
-	f.page.around = func() { ctx.Dispatch(func(app.Context) {}) }
+	f.page.around = func() { ctx.Dispatch(func(ctx app.Context) { ctx.ResizeContent() }) }
 	f.page.visit = f.goTo
 	f.page.around() // what was kept says how the lessons speak
 }

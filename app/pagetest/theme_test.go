@@ -44,9 +44,6 @@ func (p *tab) theme(name string) {
 	p.quiet()
 }
 
-// lessonPlaces stand for every kind of screen of the lessons.
-var lessonPlaces = []string{"why", "why/height", "why/check"}
-
 // Axe finds nothing, in any look, on a phone and a desk, in any condition, with
 // everything open, and in the lessons.
 func TestAccessible(t *testing.T) {
@@ -138,7 +135,7 @@ func TestContrast(t *testing.T) {
 		p.typeInto(heightField, "25 ft")
 		p.quiet()
 		p.strength("everything open", l)
-		for _, at := range lessonPlaces {
+		for _, at := range lessonAddresses {
 			p.goTo(at)
 			p.strength(at, l)
 		}
