@@ -15,7 +15,7 @@ type placed struct {
 type placer struct {
 	w, h  float64
 	taken []Box
-	wall  Box // a leader seldom runs through it
+	solid [2]Box // wall and footing: a leader seldom runs through them
 	inked inked
 	done  []placed
 	lost  []string // labels that found no place
@@ -149,12 +149,12 @@ func (p *placer) crossing(l *label, b Box) (sum float64) {
 	if far <= l.tie {
 		return 0
 	}
-	for i := -1; i < len(p.done); i++ {
-		d, cost := &p.wall, 12.0
-		if i >= 0 {
-			d, cost = &p.done[i].box, 25
-		} else if l.x > d.X && l.x < d.X+d.W {
-			continue // it speaks of what is in the wall
+	for i := range len(p.solid) + len(p.done) {
+		cost, d := 25.0, (*Box)(nil)
+		if i >= len(p.solid) {
+			d = &p.done[i-len(p.solid)].box
+		} else if cost, d = 12, &p.solid[i]; l.x > d.X && l.x < d.X+d.W {
+			continue // it speaks of what is in there
 		}
 		for t := 6.0; t < far-4; t += 6 {
 			if x, y := lx+dx*t/far, ly+dy*t/far; x > d.X-2 && x < d.X+d.W+2 && y > d.Y && y < d.Y+d.H {

@@ -35,7 +35,7 @@ func TestPlacerLeavesOutWhatCovers(t *testing.T) {
 
 // A leader goes round the wall where it can.
 func TestLeadersKeepOutOfTheWall(t *testing.T) {
-	p := placer{w: 300, h: 200, inked: newInked(300, 200), wall: Box{X: 140, Y: 20, W: 20, H: 160}}
+	p := placer{w: 300, h: 200, inked: newInked(300, 200), solid: [2]Box{{X: 140, Y: 20, W: 20, H: 160}}}
 	p.keep(Box{X: 60, Y: 60, W: 80, H: 80})
 	p.place([]label{{lines: []line{{text: "500 psf"}}, x: 130, y: 100, tie: 10, wander: true}})
 	if len(p.done) != 1 || p.done[0].box.X > 140 {

@@ -18,7 +18,7 @@ func (p *picture) concrete() {
 	}
 	p.block(p.faceA(), p.y(p.h), p.faceB()-p.faceA(), p.y(0)-p.y(p.h))
 	p.p.inked.area(Box{X: left, Y: top, W: right - left, H: bottom - top}, 6)
-	p.p.wall = Box{X: p.faceA(), Y: p.y(p.h), W: p.faceB() - p.faceA(), H: p.y(0) - p.y(p.h)}
+	p.p.solid = [2]Box{{X: p.faceA(), Y: p.y(p.h), W: p.faceB() - p.faceA(), H: p.y(0) - p.y(p.h)}, {X: left, Y: top, W: right - left, H: bottom - top}}
 	p.p.inked.area(Box{X: p.faceA() - 2, Y: p.y(p.h), W: p.faceB() - p.faceA() + 4, H: p.y(0) - p.y(p.h)}, 14)
 }
 
