@@ -86,6 +86,7 @@ type picture struct {
 	held    bool // a floor or a slab holds the top in this stage
 	curve   curve
 	push    [2]profile // of side A and of side B
+	until   float64    // where today's fill ends, 0 = nowhere
 	s       sheet
 	p       placer
 	labels  []label

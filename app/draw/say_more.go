@@ -120,6 +120,12 @@ func (p *picture) sayUpright(id string, x, y0, y1 float64, text string, strong b
 	w := l.w
 	if span := y0 - top; span > w {
 		mid := (top + y0) / 2
+		if t := p.until; t > 0 && math.Abs(t-mid) < w/2+typeSize {
+			// It leaves the room at the line of today's fill to that line's label.
+			if mid = top + w/2 + 2; t < mid {
+				mid = y0 - w/2 - 2
+			}
+		}
 		l.spots = []spot{{x: x - 5, y: mid, h: -1, turned: true}, {x: x + 5, y: mid, h: 1, turned: true},
 			{x: x - 5, y: top + w/2 + 2, h: -1, turned: true}, {x: x - 5, y: y0 - w/2 - 2, h: -1, turned: true}}
 	}

@@ -14,6 +14,7 @@ func (p *picture) today() {
 		return
 	}
 	y := p.level(t.Level)
+	p.until = y
 	left := column + target + grip
 	if p.in.Water.Standing {
 		left += target
