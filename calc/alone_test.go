@@ -16,11 +16,14 @@ type alone struct {
 	bearing, friction float64
 	slabIn            bool
 	dowel             struct{ area, db, spacing, up, down, d, cover float64 }
-	steel, d          float64   // verticals for tension on the soil side, in²/in and in
-	lapped            []float64 // ld of what laps at the dowels, in
-	low, lowFactor    float64   // fill on the other side, and its factor in strength
-	steps             float64   // by how much the steps of y may miss a moment, relative
+	steel, d          float64 // verticals for tension on the soil side, in²/in and in
+	lapped            []layer // what laps at the dowels
+	low, lowFactor    float64 // fill on the other side, and its factor in strength
+	steps             float64 // by how much the steps of y may miss a moment, relative
 }
+
+// layer is one of verticals: its bars and their ld, in.
+type layer struct{ db, ld float64 }
 
 const concretePCI = 150.0 / 1728
 
@@ -49,7 +52,13 @@ func aloneOf(in calc.Input, r calc.Result) alone {
 			w.dowel.up, w.dowel.down, w.dowel.d = float64(b.Up), float64(b.Down), depth(b)
 			w.dowel.cover = w.t - float64(b.Depth) - s[1]/2
 		case calc.VerticalBar, calc.SoilVerticalBar:
-			w.lapped = append(w.lapped, straight(s[1], float64(b.Cover), w.fy, w.fc))
+			v := layer{s[1], straight(s[1], float64(b.Cover), w.fy, w.fc)}
+			switch {
+			case in.Dowels.Fixed || len(w.lapped) == 0:
+				w.lapped = append(w.lapped, v)
+			case b.Face == calc.FaceA: // the dowels match it
+				w.lapped = []layer{v}
+			}
 			if a, d := s[0]/float64(b.Spacing), depth(b); flexure(a, w.fy, w.fc, d) > flexure(w.steel, w.fy, w.fc, w.d) {
 				w.steel, w.d = a, d
 			}
@@ -105,14 +114,22 @@ func (w alone) development() (ld, hook float64) {
 }
 
 // own is the section's strength above the dowels: plain, or that of the
-// verticals as far as the dowels lap with them, class B.
+// verticals as far as the dowels lap with them: class B (25.5.2.1), of two sizes
+// the greater of ld of the larger and the lap of the smaller (25.5.2.2).
 func (w alone) own() float64 {
 	if w.steel <= 0 {
 		return 0.6 * 5 * math.Sqrt(w.fc) * w.t * w.t / 6
 	}
-	lap := max(12, 1.3*straight(w.dowel.db, w.dowel.cover, w.fy, w.fc))
-	for _, ld := range w.lapped {
-		lap = max(lap, 1.3*ld)
+	own, lap := layer{w.dowel.db, straight(w.dowel.db, w.dowel.cover, w.fy, w.fc)}, 12.0
+	for _, v := range w.lapped {
+		switch {
+		case v.db > own.db:
+			lap = max(lap, v.ld, 1.3*own.ld)
+		case v.db < own.db:
+			lap = max(lap, own.ld, 1.3*v.ld)
+		default:
+			lap = max(lap, 1.3*v.ld, 1.3*own.ld)
+		}
 	}
 	return flexure(w.steel*min(1, w.dowel.up/lap), w.fy, w.fc, w.d)
 }

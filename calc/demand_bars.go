@@ -128,15 +128,10 @@ func (w *wall) recordSpacing(c *working.Chain, most, cover units.Length) {
 		term("fs", fs, units.Strength), term("cc", cover, units.Size))
 }
 
-// lapWorking is the working of the lap of dowels and verticals: of those that
-// need the longer one.
+// lapWorking is the working of the lap of dowels and verticals.
 func (w *wall) lapWorking() *working.Chain {
-	d := w.dowel
 	c := chain()
-	if own := rebar.LapB(d.bar, w.setting(d.barSet, w.Material.Fc), c); own < d.lap {
-		c = chain()
-		rebar.LapB(w.vert.bar, w.setting(w.vert, w.Material.Fc), c)
-	}
+	w.lapAt(w.Material.Fc, c)
 	return c
 }
 

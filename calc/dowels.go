@@ -105,11 +105,7 @@ func (w *wall) developDowels() {
 	d := &w.dowel
 	s := w.setting(d.barSet, w.Material.Fc)
 	d.ld, d.ldh = rebar.Development(d.bar, s, nil), rebar.Hook(d.bar, s, nil)
-	d.lap = rebar.LapB(d.bar, s, nil)
-	if !w.vert.none() {
-		vs := w.setting(w.vert, w.Material.Fc)
-		d.lap = max(d.lap, rebar.LapB(w.vert.bar, vs, nil))
-	}
+	d.lap = w.lapAt(w.Material.Fc, nil)
 	if !d.fixed && !w.vert.none() && w.built == nil {
 		d.up = units.Length(math.Ceil(d.lap.Inches() - 1e-9))
 	}

@@ -179,3 +179,17 @@ func TestTableAndEccentricLoad(t *testing.T) {
 		}
 	}
 }
+
+// TestLapOfTwoSizes holds the lap of bars of two sizes to ACI 318-19 25.5.2.2,
+// the greater of ld of the larger and the class B lap of the smaller: No. 6 on
+// No. 4 in 3,000 psi, ld = 60000/(25 √3000)·0.75 = 32.86 in, 1.3·21.91 = 28.48 in.
+func TestLapOfTwoSizes(t *testing.T) {
+	w := stem(6*ft, fluid(30*pcf))
+	w.Thickness = 10 * in
+	w.Vertical = calc.Bars{Fixed: true, Size: 4, Spacing: 8 * in, Face: calc.FaceA}
+	w.Dowels = calc.Dowels{Fixed: true, Size: 6, Spacing: 8 * in, Position: calc.FaceA, Up: 33 * in}
+	w.Footing = calc.Footing{Given: true, Width: 5 * ft, Thickness: 18 * in, Toe: 1 * ft, Bearing: 3000 * psf, Friction: 0.5}
+	if c := check(t, design(t, w), "dowel-lap"); c.State != calc.Holds || c.Demand.Base < 32.855 || c.Demand.Base > 32.865 {
+		t.Errorf("lap %.3f in, %v", c.Demand.Base, c.State)
+	}
+}

@@ -20,7 +20,7 @@ func (w *wall) checkDowels(decides bool) {
 	if w.vert.none() {
 		w.without("dowel-lap", Finished, "25.5.2", note("nothing-to-lap"))
 	} else {
-		w.ask("dowel-lap", Finished, units.Of(d.lap, units.Size), units.Of(d.up, units.Size), "25.5.2.1", steps(w.lapWorking()), decidesIf(decides))
+		w.ask("dowel-lap", Finished, units.Of(d.lap, units.Size), units.Of(d.up, units.Size), "25.5.2", steps(w.lapWorking()), decidesIf(decides))
 	}
 	w.checkLapGap(decides)
 	hc := chain()

@@ -45,7 +45,7 @@ func (w *wall) standingAt(fc units.Stress) *standing {
 		steel := w.section(set, FaceA)
 		steel.Fc = fc
 		s.section = steel.Shear(0, true, nil)
-		if lap := w.lapAt(fc); lap > 0 {
+		if lap := w.lapAt(fc, nil); lap > 0 {
 			steel.As = units.AreaPerLength(float64(steel.As) * min(1, float64(w.dowel.up/lap)))
 		}
 		s.above = steel.Flexure(nil).Design
@@ -53,19 +53,6 @@ func (w *wall) standingAt(fc units.Stress) *standing {
 	s.from = w.dowelsEnd(s.above, fc)
 	w.alone = s
 	return s
-}
-
-// lapAt is the class B lap of dowels and verticals at concrete strength fc.
-func (w *wall) lapAt(fc units.Stress) units.Length {
-	d := w.dowel
-	if d.absent || d.bar.Number == 0 {
-		return 0
-	}
-	lap := rebar.LapB(d.bar, w.setting(d.barSet, fc), nil)
-	if !w.vert.none() {
-		lap = max(lap, rebar.LapB(w.vert.bar, w.setting(w.vert, fc), nil))
-	}
-	return lap
 }
 
 // dowelsEnd is the level above which the dowels give less than the section's
