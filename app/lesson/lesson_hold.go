@@ -65,10 +65,10 @@ func showHold(k *kit) {
 	reach := w.roomB(30) * 0.86
 	w.holdArrow(w.floorAt(), reach*share(top, mostFoot))
 	w.holdArrow(2, reach*share(foot, mostFoot))
-	k.call("ink", k.force(top), anchor{x + 18, w.px(w.h) + 16, 1})
-	k.say("soft", k.sp.Word("lesson.hold.floor"), anchor{x + 18, w.px(w.h) + 35, 1}, anchor{k.w - 6, w.px(w.h) + 16, -1})
-	k.call("ink", k.force(foot), anchor{x + 18, w.px(4) - 34, 1})
-	k.say("soft", k.sp.Word("lesson.hold.slab"), anchor{x + 18, w.px(4) - 15, 1}, anchor{k.w - 6, w.px(4) - 15, -1})
+	k.call("ink", k.force(top), anchor{x + 0.06*k.w, w.px(w.h) + 16, 1})
+	k.say("soft", k.sp.Word("lesson.hold.floor"), anchor{x + 0.06*k.w, w.px(w.h) + 35, 1}, anchor{k.w - 6, w.px(w.h) + 16, -1})
+	k.call("ink", k.force(foot), anchor{x + 0.06*k.w, w.px(4) - 34, 1})
+	k.say("soft", k.sp.Word("lesson.hold.slab"), anchor{x + 0.06*k.w, w.px(4) - 15, 1}, anchor{k.w - 6, w.px(4) - 15, -1})
 	k.call("push", k.force(foot+top), anchor{8, w.px(k.at) + 16, 1}, anchor{8, w.px(k.at) - 14, 1})
 	k.tellHold(foot, top)
 }
