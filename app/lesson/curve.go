@@ -87,8 +87,7 @@ func (w *stand) mark(c bending) spot {
 // curve leaves free.
 func (w *stand) nameMark(text string, p spot) {
 	right := w.s.w - 4
-	w.s.call("ink", text, anchor{p.x + 12, p.y, 1}, anchor{right, w.px(w.h) + 14, -1}, anchor{right, w.px(w.h) + 34, -1},
-		anchor{right, w.px(4) - 14, -1}, anchor{right, w.px(4) - 34, -1}, anchor{p.x - 12, p.y, -1})
+	w.s.call("ink", text, anchor{p.x + 12, p.y, 1}, anchor{right, w.px(w.h) + 14, -1}, anchor{right, w.px(4) - 14, -1})
 	w.s.wire(p)
 }
 

@@ -9,13 +9,10 @@ import (
 // ink collects the markup of a picture. Coordinates are CSS pixels, written
 // with at most one decimal; shapes carry classes, never colours.
 type ink struct {
-	b     strings.Builder
-	lines []stretch // what labels keep off
-	turn  turned    // of the group that is drawn
+	b    strings.Builder
+	dots []spot // along the lines: what labels keep off
+	turn turned // of the group that is drawn
 }
-
-// stretch is a straight piece of a line.
-type stretch struct{ a, b spot }
 
 // soft begins the names of what may run under a label: fillings, and wires that
 // lead to one.
@@ -81,8 +78,8 @@ func (k *ink) note(class string, t *track) {
 	if strings.Contains(soft, class) {
 		return
 	}
-	for _, l := range t.all {
-		k.lines = append(k.lines, stretch{k.turn.spot(l.a), k.turn.spot(l.b)})
+	for _, p := range t.all {
+		k.dots = append(k.dots, k.turn.spot(p))
 	}
 }
 
@@ -120,7 +117,7 @@ func escape(text string) string {
 type track struct {
 	b          strings.Builder
 	begun, end spot
-	all        []stretch
+	all        []spot // along it, a few px from each other
 }
 
 func (t *track) point(op byte, x, y float64) *track {
@@ -143,7 +140,13 @@ func (t *track) to(x, y float64) *track {
 }
 
 func (t *track) along(p spot) {
-	t.all = append(t.all, stretch{t.end, p})
+	dx, dy := p.x-t.end.x, p.y-t.end.y
+	for n := math.Ceil((math.Abs(dx) + math.Abs(dy)) / 5); n > 0; n-- {
+		t.all = append(t.all, t.end)
+		t.end.x += dx / n
+		t.end.y += dy / n
+		dx, dy = p.x-t.end.x, p.y-t.end.y
+	}
 	t.end = p
 }
 

@@ -88,7 +88,7 @@ func (k *kit) strain(w *stand, level float64, torn bool) {
 		k.arrow("stretch", b.x+8, b.y+4, b.x+8, b.y+32, 8)
 		k.off(b.x+2, b.y-34, 14, 68)
 	}
-	k.say("ink", k.sp.Word("lesson.crack.squeezed"), anchor{a.x - 18, a.y - 44, -1}, anchor{a.x - 18, a.y - 60, -1}, anchor{a.x - 30, a.y - 76, -1}, anchor{a.x - 40, a.y - 92, -1}, anchor{a.x - 0.2*k.w, a.y - 30, -1}, anchor{a.x - 0.2*k.w, a.y + 50, -1})
+	k.say("ink", k.sp.Word("lesson.crack.squeezed"), anchor{a.x - 18, a.y - 44, -1}, anchor{a.x - 30, a.y - 76, -1}, anchor{a.x - 0.2*k.w, a.y - 30, -1}, anchor{a.x - 0.2*k.w, a.y + 50, -1})
 	if k.asking {
 		k.say("ink", k.sp.Word("lesson.crack.stretched"), anchor{b.x + 22, b.y, 1})
 	}

@@ -106,8 +106,8 @@ func (k *kit) heelForces(w *stand, s *calc.Stability) {
 	right := w.x + w.shift + (w.t+w.toe)*w.k
 	k.arrow("hold heavy", right, under, right-holds*px, under, 13)
 	k.off(right-holds*px, under-8, holds*px, 16)
-	k.call("push", k.force(push), anchor{4, y - 20, 1}, anchor{4, y + 20, 1})
-	k.call("ink", k.force(holds), anchor{right + 8, under, 1}, anchor{right - holds*px - 8, under, -1}, anchor{k.w - 4, under - 20, -1})
+	k.call("push", k.force(push), anchor{4, y - 20, 1})
+	k.call("ink", k.force(holds), anchor{right + 8, under, 1}, anchor{right - holds*px - 8, under, -1})
 }
 
 func (k *kit) tellHeel(s *calc.Stability, asked float64) {

@@ -69,7 +69,7 @@ func showHeight(k *kit) {
 		g.h = base.Inches()
 		g.ghost(c, bending{d: &s0.Service, a: a, b: b, px: c.px}, k.sp.Length(base))
 	}
-	k.call("push", k.force(thrust(s1)), anchor{8, w.px(0) - 22, 1}, anchor{8, w.px(w.h * 0.6), 1}, anchor{8, w.px(w.h) + 14, 1}, anchor{8, w.px(w.h) - 14, 1})
+	k.call("push", k.force(thrust(s1)), anchor{8, w.px(0) - 22, 1}, anchor{8, w.px(w.h) + 14, 1}, anchor{8, w.px(w.h) - 14, 1})
 	k.tellHeight(h)
 }
 

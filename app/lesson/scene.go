@@ -194,28 +194,13 @@ func (s *scene) free(boxes []Box, strict bool) bool {
 				return false
 			}
 		}
-		for _, l := range s.lines {
-			if strict && l.meets(b) {
+		for _, p := range s.dots {
+			if strict && p.x > b.X-1 && p.x < b.X+b.W+1 && p.y > b.Y+1 && p.y < b.Y+b.H-1 {
 				return false
 			}
 		}
 	}
 	return true
-}
-
-// meets is whether a piece of a line comes into a box: clipped to the box, one
-// direction after the other, something of it is left.
-func (l stretch) meets(b Box) bool {
-	from, to := 0.0, 1.0
-	clip := func(p, d, lo, hi float64) bool {
-		if math.Abs(d) < 1e-9 {
-			return p > lo && p < hi
-		}
-		u, v := (lo-p)/d, (hi-p)/d
-		from, to = math.Max(from, math.Min(u, v)), math.Min(to, math.Max(u, v))
-		return from < to
-	}
-	return clip(l.a.x, l.b.x-l.a.x, b.X-1, b.X+b.W+1) && clip(l.a.y, l.b.y-l.a.y, b.Y+1, b.Y+b.H-1)
 }
 
 func (s *scene) write(l *label, a anchor, boxes []Box) {
