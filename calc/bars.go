@@ -157,18 +157,20 @@ func (w *wall) stemRule(b barSet) concrete.Minimum {
 }
 
 // tensionCover is the concrete between a layer and the face that it serves in
-// tension: its own, of bars in the middle the soil side.
+// tension: its own, of bars in the middle and of those that a person has set the
+// face that the unbraced stem is pulled at.
 func (w *wall) tensionCover(b barSet) units.Length {
 	f := b.face
-	if f == Centre {
-		f = FaceA
+	if f == Centre || b.fixed {
+		f = w.pulled
 	}
 	return w.Thickness - w.depth(b, f) - b.bar.Diameter/2
 }
 
 // choose finds the size and spacing for a layer on one face: least steel
 // first, then fewer bars. room is the straight-down embedment that a hook has
-// in the footing; 0 asks nothing of it. When nothing carries the need it
+// in the footing; 0 asks nothing of it. Bars whose hook has no room, or that want
+// more cover than was given, are taken only where no others do. When nothing carries the need it
 // returns the strongest layer and false, so that the checks show by how much.
 func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length) units.ForcePerLength, rule barRule, room units.Length) (barSet, bool) {
 	best, ok := barSet{}, false
@@ -176,7 +178,7 @@ func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length)
 	for pass := 0; pass < 2 && !ok; pass++ {
 		for _, n := range w.Sizes {
 			bar, found := rebar.ByNumber(n)
-			if !found || (pass == 0 && room > 0 && w.hookLength(bar, 18*units.Inch) > room) {
+			if !found || pass == 0 && (room > 0 && w.hookLength(bar, 18*units.Inch) > room || over(w.leastCover(face, bar), w.cover(face, bar))) {
 				continue
 			}
 			set := barSet{bar: bar, face: face}
@@ -188,9 +190,6 @@ func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length)
 			if a := set.area(); !ok || a < least-1e-9 || (a < least+1e-9 && s > best.spacing) {
 				best, least, ok = set, a, true
 			}
-		}
-		if room == 0 {
-			break
 		}
 	}
 	if ok {

@@ -44,8 +44,8 @@ func (w *wall) fillingChart() {
 }
 
 // lowSideFirst finds how high the low side may be filled while the high side
-// is empty: the wall is then pushed the other way, with tension on B and toe
-// and heel exchanged.
+// is empty: the wall is then pushed the other way, with tension on B, toe
+// and heel exchanged and plain.
 func (w *wall) lowSideFirst(fc units.Stress) {
 	if w.GradeB <= 0 {
 		return
@@ -56,7 +56,10 @@ func (w *wall) lowSideFirst(fc units.Stress) {
 	m.Surcharge, m.Water = Surcharge{}, Water{}
 	m.Material.CoverA, m.Material.CoverB = w.Material.CoverB, w.Material.CoverA
 	m.Footing.Toe = w.heel()
-	m.heelBars, m.toeBars = w.toeBars, w.heelBars
+	// A slab on the open side holds no wall that leans from it, and bars across the
+	// footing then lie on its pressed side.
+	m.Foot, m.Footing.Passive = Foot{}, false
+	m.heelBars, m.toeBars = across{}, across{}
 	m.vert.face, m.vertA.face, m.dowel.face = opposite(w.vert.face), opposite(w.vertA.face), opposite(w.dowel.face)
 	level, governs := m.highest(0, w.GradeB, fc)
 	w.r.LowFirst = LevelPair{Low: level, Governs: governs}

@@ -57,8 +57,8 @@ func (w *wall) forMoment(n momentNeed) *working.Chain {
 	return c
 }
 
-// recordMoment writes the moment of a stage, or of an axial load that stands
-// toward B; false where it is neither.
+// recordMoment writes the moment of a stage, or of an axial load at the brace;
+// false where it is neither.
 func (w *wall) recordMoment(c *working.Chain, n momentNeed) bool {
 	if s := w.stageOf(n.stage); s != nil && n.m > 0 {
 		for _, p := range s.Moments {
@@ -67,17 +67,17 @@ func (w *wall) recordMoment(c *working.Chain, n momentNeed) bool {
 			}
 		}
 	}
-	if w.Axial.Eccentricity > 0 && n.face == FaceA && near(n.at, w.Brace) && alike(w.bracketMoment(), n.m) {
-		c.Add("Mu", "(1.2 Pd + 1.6 Pl) ea", units.Of(n.m, units.LineMoment), "5.3.1", w.axialTerms()...)
+	if e := w.Axial.Eccentricity; (e > 0 && n.face == FaceA || e < 0 && n.face == FaceB) && near(n.at, w.Brace) && alike(w.bracketMoment(), n.m) {
+		c.Add("Mu", "max(1.4 Pd; 1.2 Pd + 1.6 Pl) ea", units.Of(n.m, units.LineMoment), "5.3.1", w.axialTerms()...)
 		return true
 	}
 	return false
 }
 
-// bracketMoment is the factored moment of an axial load that stands toward B.
+// bracketMoment is the factored moment of an axial load about the wall's
+// middle, of 1.4 D or 1.2 D + 1.6 L.
 func (w *wall) bracketMoment() units.MomentPerLength {
-	_, u := w.axialCouples()
-	return -u
+	return units.MomentPerLength(float64(w.greatestAxial()) * absLength(w.Axial.Eccentricity).Inches())
 }
 
 func (w *wall) axialTerms() []working.Term {

@@ -100,15 +100,18 @@ func (w *wall) fillingNeeds(s *StageResult, supports []statics.Support, ms []mom
 	return append(ms, fm...), append(vs, fv...)
 }
 
-// brackets adds the moment of an axial load that stands toward B: it bends the
-// wall at the brace with tension on A.
+// brackets adds the moment of an axial load at the brace: of one that stands
+// toward B, with tension on A; of one toward A where 1.4 D is the greatest, for
+// the span has the moment of 1.2 D + 1.6 L.
 func (w *wall) brackets(ms *[]momentNeed) {
-	e := w.Axial.Eccentricity
-	if e <= 0 {
+	face := FaceA
+	switch e := w.Axial.Eccentricity; {
+	case e < 0 && w.lf.DeadOnly*float64(w.Axial.Dead) > w.lf.Dead*float64(w.Axial.Dead)+w.lf.Live*float64(w.Axial.Live):
+		face = FaceB
+	case e <= 0:
 		return
 	}
-	p := w.lf.Dead*float64(w.Axial.Dead) + w.lf.Live*float64(w.Axial.Live)
-	*ms = append(*ms, momentNeed{stage: Finished, face: FaceA, m: units.MomentPerLength(p * e.Inches()), at: w.Brace})
+	*ms = append(*ms, momentNeed{stage: Finished, face: face, m: w.bracketMoment(), at: w.Brace})
 }
 
 // bracketShear adds the shear at the brace of an axial load that stands toward

@@ -128,7 +128,7 @@ func TestLapOfTheSecondLayer(t *testing.T) {
 	w.Condition, w.Thickness, w.Rulebook = calc.TiedToSlab, 10*in, calc.Engineered
 	w.Material.CoverA, w.Material.CoverB = 2*in, 1.5*in
 	w.Footing = calc.Footing{Given: true, Width: 48 * in, Thickness: 18 * in, Friction: 0.4}
-	w.Tie = calc.Tie{SlabThickness: 3.5 * in, Anchor: calc.OppositeWall}
+	w.Tie, w.Sizes = calc.Tie{SlabThickness: 3.5 * in, Anchor: calc.OppositeWall}, []int{7, 8}
 	found := false
 	for _, b := range design(t, w).Bars {
 		if b.Role == calc.VerticalBar && b.Face == calc.FaceB && b.Size == 8 {
@@ -191,5 +191,90 @@ func TestLapOfTwoSizes(t *testing.T) {
 	w.Footing = calc.Footing{Given: true, Width: 5 * ft, Thickness: 18 * in, Toe: 1 * ft, Bearing: 3000 * psf, Friction: 0.5}
 	if c := check(t, design(t, w), "dowel-lap"); c.State != calc.Holds || c.Demand.Base < 32.855 || c.Demand.Base > 32.865 {
 		t.Errorf("lap %.3f in, %v", c.Demand.Base, c.State)
+	}
+}
+
+// TestBarsOnTheWrongFace holds that bars set on the open side of an unbraced stem
+// never carry it: d is 16 − 14.19 = 1.81 in, the section is not
+// tension-controlled (7.3.3.1), and 15 − 2.5·13.875 < 0 leaves no spacing (24.3.2).
+func TestBarsOnTheWrongFace(t *testing.T) {
+	free := stem(8*ft, fluid(30*pcf))
+	free.Thickness, free.GradeA = 16*in, 7*ft
+	free.Vertical = calc.Bars{Fixed: true, Size: 5, Spacing: 8 * in, Face: calc.FaceB}
+	free.Footing = calc.Footing{Given: true, Width: 8 * ft, Thickness: 18 * in, Toe: 2 * ft, Bearing: 4000 * psf, Friction: 0.6}
+	tied := free
+	tied.Condition, tied.GradeA, tied.Tie = calc.TiedToSlab, 5*ft, calc.Tie{SlabThickness: 4 * in, SlabLength: 40 * ft}
+	for name, w := range map[string]calc.Input{"free": free, "tied": tied} {
+		for _, size := range []int{5, 6, 7, 8} {
+			w.Vertical.Size = size
+			r := design(t, w)
+			bends, spaced := calc.Holds, check(t, r, "bar-spacing").State
+			for _, c := range r.Checks {
+				if c.ID == "flexure" && c.State == calc.Fails {
+					bends = calc.Fails
+				}
+			}
+			if bends != calc.Fails || spaced != calc.Fails || r.Verdict != calc.Fails || r.Today.Permission == calc.MayFill {
+				t.Errorf("%s, No. %d: bending %v, spacing %v, verdict %v, today %v", name, size, bends, spaced, r.Verdict, r.Today.Permission)
+			}
+		}
+	}
+}
+
+// TestLowSideFirstSlides holds that a slab on the open side holds nothing while
+// the low side alone is filled: the wall leans away from it. By hand, 5 ft × 10 in
+// on 5 ft × 12 in, toe and heel 25 in, 4 ft of 45 pcf on the low side: N = 625 +
+// 750 + 1000 = 2375 lb/ft, 0.20 N = 475; P = 45·5²/2 = 562.5: 0.84 < 1.5. At 2 ft
+// 3 in N = 1937.5, 0.20 N = 387.5, P = 237.7: 1.63; at 2 ft 7 in 404.2 and 288.9:
+// 1.40.
+func TestLowSideFirstSlides(t *testing.T) {
+	w := stem(5*ft, fluid(45*pcf))
+	w.Condition, w.Thickness, w.Soil.Weight = calc.SoilBothSides, 10*in, 120*pcf
+	w.GradeA, w.GradeB = 5*ft, 4*ft
+	w.Foot, w.Today = calc.Foot{Held: calc.SlabTight}, calc.Today{Given: true, Concrete: 3000 * units.PSI, Slab: true}
+	w.Footing = calc.Footing{Given: true, Width: 5 * ft, Thickness: 12 * in, NoToe: true, Bearing: 3000 * psf, Friction: 0.2}
+	r := design(t, w)
+	if low := r.LowFirst.Low; low < 27*in || low >= 31*in || r.Today.Permission == calc.MayFill {
+		t.Errorf("low side first to %v by %s, today %v", low, r.LowFirst.Governs, r.Today.Permission)
+	}
+}
+
+// TestBracketUnderDeadLoadAlone holds the moment at the brace of a load off the
+// middle to 1.4 D where that is more: 1.4·6000·3/12 = 2100 lb-ft/ft, on the face
+// that it pulls.
+func TestBracketUnderDeadLoadAlone(t *testing.T) {
+	for _, e := range []units.Length{3 * in, -3 * in} {
+		w := held()
+		w.GradeA, w.Axial = 6*in, calc.Axial{Dead: 6000 * plf, Eccentricity: e}
+		most := 0.0
+		for _, c := range design(t, w).Checks {
+			if c.ID == "flexure" || c.ID == "plain-flexure" {
+				most = max(most, c.Demand.US())
+			}
+		}
+		if most < 2100-1e-6 {
+			t.Errorf("e %v: greatest moment %.1f lb-ft/ft, by hand 2100", e, most)
+		}
+	}
+}
+
+// TestGivenCoverChoosesTheBar holds that a cover which No. 6 may not have leads to
+// No. 5 where that carries the wall.
+func TestGivenCoverChoosesTheBar(t *testing.T) {
+	w := stem(9*ft, fluid(45*pcf))
+	w.Material.CoverA = 1.5 * in
+	for h := 5 * ft; h <= 10*ft; h += 3 * in {
+		for thick := 8 * in; thick <= 16*in; thick += 1 * in {
+			w.Height, w.GradeA, w.Thickness = h, h, thick
+			w.Sizes = []int{5, 6}
+			r := design(t, w)
+			small := w
+			small.Sizes = []int{5}
+			for _, c := range r.Checks {
+				if c.ID == "cover" && c.State != calc.Holds && design(t, small).Verdict != calc.Fails {
+					t.Errorf("%v ft × %v in: cover %v of %v", h.Feet(), thick, c.Demand.Base, c.Capacity.Base)
+				}
+			}
+		}
 	}
 }

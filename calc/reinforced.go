@@ -10,6 +10,10 @@ import (
 // the face that is asked most, and a second one where the other face is not
 // carried by the first where it lies.
 func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barRule) {
+	w.pulled = FaceA
+	if w.freeStem() {
+		w.pulled = w.mainFace(moments)
+	}
 	if w.built != nil {
 		w.vert, w.vertA = w.built.vert, w.built.vertA
 		return
@@ -24,14 +28,21 @@ func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barR
 	if main == FaceA {
 		other = FaceB
 	}
-	if m := most(moments, other); m > w.capacity(other, 0, nil) || w.mostShear(shears, other)(w.depth(w.vert, other)) > w.shearCapacity(other) {
+	// An unbraced stem has bars of its own.
+	stem := w.standsAlone() && other == FaceA && most(moments, FaceA) > 0
+	if m := most(moments, other); stem || m > w.capacity(other, 0, nil) || w.mostShear(shears, other)(w.depth(w.vert, other)) > w.shearCapacity(other) {
 		w.vertA, _ = w.choose(other, m, w.mostShear(shears, other), w.ruleFor(other, rule), w.roomFor(moments, other))
 	}
 }
 
-// stemFace reports whether the bars on face f carry an unbraced stem.
+// standsAlone reports whether a wall that a slab will tie has to stand as an
+// unbraced stem before.
+func (w *wall) standsAlone() bool { return w.Condition == TiedToSlab && w.Tie.Before == StandsAlone }
+
+// stemFace reports whether the bars on face f carry an unbraced stem: those on
+// the open side of a wall that a slab will tie only where it has no others.
 func (w *wall) stemFace(f Face) bool {
-	return w.freeStem() || (w.Condition == TiedToSlab && w.Tie.Before == StandsAlone && f != FaceB)
+	return w.freeStem() || w.standsAlone() && (f != FaceB || w.vert.fixed)
 }
 
 // ruleFor is the rule of the layer on face f: an unbraced stem is a one-way
@@ -65,7 +76,7 @@ func (w *wall) personsBars(main Face) barSet {
 }
 
 func (w *wall) mainFace(moments []momentNeed) Face {
-	if most(moments, FaceA) > most(moments, FaceB) {
+	if a, b := most(moments, FaceA), most(moments, FaceB); a > b || w.freeStem() && b <= 0 {
 		return FaceA
 	}
 	return FaceB
@@ -109,7 +120,7 @@ func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule ba
 		return
 	}
 	for _, n := range moments {
-		w.checkFlexure(n, decides)
+		w.checkFlexure(n, moments, decides)
 	}
 	w.checkAxial(moments, decides)
 	for _, n := range shears {
@@ -126,8 +137,9 @@ func (w *wall) checkReinforced(moments []momentNeed, shears []shearNeed, rule ba
 	}
 }
 
-// checkFlexure asks for one moment. At the footing joint only the dowels pass.
-func (w *wall) checkFlexure(n momentNeed, decides bool) {
+// checkFlexure asks for one moment of all. At the footing joint only the dowels
+// pass.
+func (w *wall) checkFlexure(n momentNeed, all []momentNeed, decides bool) {
 	c := w.forMoment(n)
 	w.helping(c, n.pu)
 	w.recordSet(c, w.bestSet(n.face), n.face)
@@ -145,7 +157,8 @@ func (w *wall) checkFlexure(n momentNeed, decides bool) {
 	sec := w.section(set, n.face)
 	if !sec.Flexure(nil).TensionControlled && n.pu == 0 {
 		reason := note("not-tension-controlled")
-		far := set.face != n.face && set.face != Centre
+		// Bars on the far face serve a greater moment there.
+		far := set.face != n.face && set.face != Centre && !n.joint && n.m <= most(all, set.face)
 		if part, ok := sec.SteelFor(n.m); far && ok && part <= sec.As && check.State == Holds {
 			reason = note("part-of-the-bars") // that part is tension-controlled
 		} else {

@@ -36,6 +36,7 @@ type wall struct {
 	vertA   barSet // verticals on the soil side, for a stage or the other moment
 	dowel   dowelSet
 	plainOK bool
+	pulled  Face // where an unbraced stem is in tension
 }
 
 // built is what is in the wall whatever the answer: for the question with
