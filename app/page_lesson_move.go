@@ -84,7 +84,7 @@ func (l *lessonPage) renderMeters() app.UI {
 const meterRows = 3
 
 // meterSVG draws a meter, 200 wide: what there is, and a mark where one is, or
-// what is needed. What lies beyond the mark is hatched as well as coloured.
+// what is needed. What lies beyond the mark is higher as well as coloured.
 func meterSVG(m lesson.Meter) string {
 	const wide = 200
 	out := `<svg class="why-bar" viewBox="0 0 200 20" preserveAspectRatio="none" aria-hidden="true"><rect class="track" x="0" y="5" width="200" height="10"/>`
