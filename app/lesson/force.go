@@ -12,8 +12,8 @@ func pressure(st *calc.StageResult, side byte, level float64) float64 {
 	for i := range st.Pushes {
 		p := &st.Pushes[i]
 		from, to := p.From.Inches(), p.To.Inches()
-		if p.Side != side || level > from || level < to || from <= to {
-			continue
+		if p.Side != side || level > from || level < to || from <= to || level <= to && to > 0 {
+			continue // where one layer ends and the next begins, only the lower counts
 		}
 		sum += float64(p.Bottom) + float64(p.Top-p.Bottom)*(level-to)/(from-to)
 	}
