@@ -175,10 +175,11 @@ func (w *wall) tensionCover(b barSet) units.Length {
 func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length) units.ForcePerLength, rule barRule, room units.Length) (barSet, bool) {
 	best, ok := barSet{}, false
 	var least units.AreaPerLength
-	for pass := 0; pass < 2 && !ok; pass++ {
+	for pass := 0; pass < 3 && !ok; pass++ {
 		for _, n := range w.Sizes {
 			bar, found := rebar.ByNumber(n)
-			if !found || pass == 0 && (room > 0 && w.hookLength(bar, 18*units.Inch) > room || over(w.leastCover(face, bar), w.cover(face, bar))) {
+			short := pass < 2 && room > 0 && w.hookLength(bar, 18*units.Inch) > room
+			if !found || short || pass == 0 && over(w.leastCover(face, bar), w.cover(face, bar)) {
 				continue
 			}
 			set := barSet{bar: bar, face: face}

@@ -66,60 +66,6 @@ func TestToeUnderDeadLoadAlone(t *testing.T) {
 	}
 }
 
-// TestStemBarsInTheMiddle holds verticals in the middle of an unbraced stem to
-// the spacing of ACI 318-19 24.3.2 at their own cover: No. 5 in 10 in have
-// (10 − 0.625)/2 = 4.6875 in, and 15·40000/40000 − 2.5·4.6875 = 3.28 in; and,
-// where a slab ties the finished wall, to 0.0018 as well (7.6.1.1), 0.216 in²/ft.
-func TestStemBarsInTheMiddle(t *testing.T) {
-	free := stem(6*ft, fluid(30*pcf))
-	tied := free
-	tied.Condition, tied.Tie = calc.TiedToSlab, calc.Tie{SlabThickness: 4 * in, SlabLength: 30 * ft}
-	for name, w := range map[string]calc.Input{"free": free, "tied": tied} {
-		w.Thickness, w.Rulebook = 10*in, calc.Engineered
-		w.Vertical = calc.Bars{Fixed: true, Size: 5, Spacing: 8 * in, Face: calc.Centre}
-		r := design(t, w)
-		if c := check(t, r, "bar-spacing"); c.State != calc.Fails || c.Capacity.Base < 3.275 || c.Capacity.Base > 3.285 {
-			t.Errorf("%s: spacing %v of %v", name, c.Demand.Base, c.Capacity.Base)
-		}
-		if c := check(t, r, "minimum-vertical"); !close9(c.Demand.Base*12, 0.216) {
-			t.Errorf("%s: least steel %v", name, c.Demand.Base*12)
-		}
-	}
-}
-
-// TestLittleMomentOnTheOtherFace holds that bars which serve one face do not
-// fail the other by a moment that a part of them carries: 14 in of 5,000 psi
-// tied to a slab with 1 ft of fill, and more fill never makes the verdict
-// better. Nor does a push of nothing ask for more steel than one of 3 ft.
-func TestLittleMomentOnTheOtherFace(t *testing.T) {
-	w := stem(6*ft, fluid(45*pcf))
-	w.Condition, w.Rulebook = calc.TiedToSlab, calc.Engineered
-	w.Thickness, w.GradeA, w.Material = 14*in, 1*ft, calc.Material{Fc: 5000 * units.PSI, Fy: 80000 * units.PSI}
-	w.Foot = calc.Foot{Held: calc.SlabTight}
-	w.Tie = calc.Tie{SlabThickness: 4 * in, SlabLength: 40 * ft}
-	w.Footing = calc.Footing{Given: true, Width: 4 * ft, Thickness: 12 * in, NoToe: true, Bearing: 3000 * psf, Friction: 0.5}
-	for _, c := range design(t, w).Checks {
-		if c.ID == "flexure" && c.State != calc.Holds {
-			t.Errorf("flexure %v: %v of %v, %v", c.Stage, c.Demand.US(), c.Capacity.US(), c.Because)
-		}
-	}
-	free := stem(10*ft, fluid(30*pcf))
-	free.Thickness, free.Material.Fc = 12*in, 2500*units.PSI
-	free.Footing = calc.Footing{Given: true, Width: 5 * ft, Thickness: 8 * in, Toe: 3 * ft, Bearing: 4000 * psf, Friction: 0.5}
-	steel := func(fill units.Length) float64 {
-		free.GradeA = fill
-		for _, b := range design(t, free).Bars {
-			if b.Role == calc.VerticalBar {
-				return float64(b.Size*b.Size) / float64(b.Spacing)
-			}
-		}
-		return 0
-	}
-	if little, more := steel(6*in), steel(3*ft); little <= 0 || little > more {
-		t.Errorf("verticals with 6 in of fill %v, with 3 ft %v", little, more)
-	}
-}
-
 // TestLapOfTheSecondLayer holds each layer of verticals to the lap of its own
 // bars: No. 8 at 1.5 in of cover, f'c 3000, class B: ψ factors 1, ld = 60000/(20
 // √3000)·1 = 54.77 in, 1.3 ld = 71.2, listed as 72 (25.4.2.3, 25.5.2.1).
@@ -191,33 +137,6 @@ func TestLapOfTwoSizes(t *testing.T) {
 	w.Footing = calc.Footing{Given: true, Width: 5 * ft, Thickness: 18 * in, Toe: 1 * ft, Bearing: 3000 * psf, Friction: 0.5}
 	if c := check(t, design(t, w), "dowel-lap"); c.State != calc.Holds || c.Demand.Base < 32.855 || c.Demand.Base > 32.865 {
 		t.Errorf("lap %.3f in, %v", c.Demand.Base, c.State)
-	}
-}
-
-// TestBarsOnTheWrongFace holds that bars set on the open side of an unbraced stem
-// never carry it: d is 16 − 14.19 = 1.81 in, the section is not
-// tension-controlled (7.3.3.1), and 15 − 2.5·13.875 < 0 leaves no spacing (24.3.2).
-func TestBarsOnTheWrongFace(t *testing.T) {
-	free := stem(8*ft, fluid(30*pcf))
-	free.Thickness, free.GradeA = 16*in, 7*ft
-	free.Vertical = calc.Bars{Fixed: true, Size: 5, Spacing: 8 * in, Face: calc.FaceB}
-	free.Footing = calc.Footing{Given: true, Width: 8 * ft, Thickness: 18 * in, Toe: 2 * ft, Bearing: 4000 * psf, Friction: 0.6}
-	tied := free
-	tied.Condition, tied.GradeA, tied.Tie = calc.TiedToSlab, 5*ft, calc.Tie{SlabThickness: 4 * in, SlabLength: 40 * ft}
-	for name, w := range map[string]calc.Input{"free": free, "tied": tied} {
-		for _, size := range []int{5, 6, 7, 8} {
-			w.Vertical.Size = size
-			r := design(t, w)
-			bends, spaced := calc.Holds, check(t, r, "bar-spacing").State
-			for _, c := range r.Checks {
-				if c.ID == "flexure" && c.State == calc.Fails {
-					bends = calc.Fails
-				}
-			}
-			if bends != calc.Fails || spaced != calc.Fails || r.Verdict != calc.Fails || r.Today.Permission == calc.MayFill {
-				t.Errorf("%s, No. %d: bending %v, spacing %v, verdict %v, today %v", name, size, bends, spaced, r.Verdict, r.Today.Permission)
-			}
-		}
 	}
 }
 

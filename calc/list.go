@@ -35,6 +35,12 @@ func (w *wall) checkDowels(decides bool) {
 	if w.vert.none() {
 		return
 	}
+	if d.fixed && (w.freeStem() || w.standsAlone()) {
+		// At the joint they are the bars of the stem.
+		c, most := w.more(), w.stemRule(d.barSet).MaxSpacing
+		w.recordSpacing(c, most, w.tensionCover(d.barSet))
+		w.ask("bar-spacing", Finished, units.Of(d.spacing, units.Size), units.Of(most, units.Size), "7.7.2.2, 24.3.2", steps(c), decidesIf(decides), of(DowelBar))
+	}
 	rule := w.wallRule(d.barSet)
 	need := rule.Ratio * w.Thickness.Inches()
 	sc := w.more()
@@ -49,10 +55,18 @@ func (w *wall) checkDowels(decides bool) {
 // that are lapped without touching, 25.5.1.3, where the person gave the place of one of them.
 func (w *wall) checkLapGap(decides bool) {
 	d, v := w.dowel, w.vert
+	apart := func(v barSet) units.Length { return absLength(w.depth(v, FaceB) - w.depth(d.barSet, FaceB)) }
+	switch {
+	case w.vertA.none():
+	case w.standsAlone() || w.Foot.Fixed:
+		v = w.lapped() // the bending passes the joint there
+	case apart(w.vertA) < apart(v):
+		v = w.vertA
+	}
 	if v.none() || (!d.fixed && !v.fixed) {
 		return
 	}
-	gap := absLength(w.depth(v, FaceB) - w.depth(d.barSet, FaceB))
+	gap := apart(v)
 	c := w.more()
 	if c.On() {
 		c = w.lapWorking()

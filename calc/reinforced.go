@@ -30,7 +30,7 @@ func (w *wall) pickVerticals(moments []momentNeed, shears []shearNeed, rule barR
 	}
 	// An unbraced stem has bars of its own.
 	stem := w.standsAlone() && other == FaceA && most(moments, FaceA) > 0
-	if m := most(moments, other); stem || m > w.capacity(other, 0, nil) || w.mostShear(shears, other)(w.depth(w.vert, other)) > w.shearCapacity(other) {
+	if m := most(moments, other); stem || m > w.capacity(other, 0, nil) || !w.ductile(m, other) || w.mostShear(shears, other)(w.depth(w.vert, other)) > w.shearCapacity(other) {
 		w.vertA, _ = w.choose(other, m, w.mostShear(shears, other), w.ruleFor(other, rule), w.roomFor(moments, other))
 	}
 }
@@ -152,20 +152,36 @@ func (w *wall) checkFlexure(n momentNeed, all []momentNeed, decides bool) {
 			capacity, c, clause = joint, jc, "22.3; 25.4"
 		}
 	}
+	unbraced := w.freeStem() || n.stage == BeforeSlab
 	check := w.ask("flexure", n.stage, units.Of(n.m, units.LineMoment), units.Of(capacity, units.LineMoment), clause, at(n.at), steps(c), decidesIf(decides))
+	reason := note("not-tension-controlled")
+	brittle := func(sec concrete.Section) bool { return sec.As > 0 && !sec.Flexure(nil).TensionControlled }
 	set := w.bestSet(n.face)
-	sec := w.section(set, n.face)
-	if !sec.Flexure(nil).TensionControlled && n.pu == 0 {
-		reason := note("not-tension-controlled")
-		// Bars on the far face serve a greater moment there.
-		far := set.face != n.face && set.face != Centre && !n.joint && n.m <= most(all, set.face)
-		if part, ok := sec.SteelFor(n.m); far && ok && part <= sec.As && check.State == Holds {
-			reason = note("part-of-the-bars") // that part is tension-controlled
-		} else {
-			check.State = Fails
-		}
+	switch {
+	case n.pu > 0:
+	case n.joint && unbraced && n.m > 0 && w.Footing.Given && brittle(w.jointSection(n.face, w.Material.Fc)):
+		check.State, check.Because = Fails, &reason
+	case !brittle(w.section(set, n.face)):
+	// Bars on the far face; in a stem they serve a greater moment there, and none
+	// at its foot.
+	case set.face != n.face && set.face != Centre && (!unbraced || n.m <= 0 || !n.joint && n.m <= most(all, set.face)) &&
+		w.ductile(n.m, n.face) && check.State == Holds:
+		reason = note("part-of-the-bars")
 		check.Because = &reason
+	default:
+		check.State, check.Because = Fails, &reason
 	}
+}
+
+// ductile reports whether a tension-controlled section, or that part of the bars
+// which makes one, carries m with tension on face f (7.3.3.1).
+func (w *wall) ductile(m units.MomentPerLength, f Face) bool {
+	sec := w.section(w.bestSet(f), f)
+	if m <= 0 || sec.Flexure(nil).TensionControlled {
+		return true
+	}
+	part, ok := sec.SteelFor(m)
+	return ok && part <= sec.As
 }
 
 // effectiveHeight is k lu: the height up to the brace, k = 1; twice the height
