@@ -53,7 +53,7 @@ func TestLanguage(t *testing.T) {
 	p := openTab(t, phone)
 	p.browserSpeaks("es-MX")
 	p.open(h.url(""))
-	for selector, want := range map[string]string{"#today .answer-title": "RELLENE SOLO HASTA 2 ft 5 in", "#today h2": "Hoy: limitado", "#walls": "Sótano este"} {
+	for selector, want := range map[string]string{"#today .answer-title": "RELLENE SOLO HASTA 1 ft 9 in", "#today h2": "Hoy: limitado", "#walls": "Sótano este"} {
 		if got := strings.ReplaceAll(p.text(selector), "\u00a0", " "); got != want {
 			t.Errorf("%s says %q, want %q", selector, got, want)
 		}
@@ -63,7 +63,7 @@ func TestLanguage(t *testing.T) {
 	}
 	spanish := p.file()
 	p.speak("en")
-	if got := p.text("#today .answer-title"); got != "FILL ONLY TO 2\u00a0ft\u00a05\u00a0in" {
+	if got := p.text("#today .answer-title"); got != "FILL ONLY TO 1\u00a0ft\u00a09\u00a0in" {
 		t.Errorf("in English it says %q", got)
 	}
 	if got := eval[string](p, `[...document.querySelector("#language").options].map((o) => o.text + " " + o.lang).join(", ")`); got != "English en, Español es" {
