@@ -53,7 +53,7 @@ func (w *wall) projection(p cantilever, a *across) {
 	w.recordSteel(mc, "As", a.bar, a.spacing)
 	w.ask(p.id+"-minimum", p.stage, units.Of(min.Area(w.Footing.Thickness), units.SteelArea), units.Of(sec.As, units.SteelArea), min.Clause, of(p.role), steps(mc))
 	w.r.Bars = append(w.r.Bars, Bar{Role: p.role, Direction: "across the footing", Size: a.bar.Number, Spacing: a.spacing,
-		Cover: p.cover(a.bar), Depth: sec.D, Hook: rebar.HookTail(a.bar), Rulebook: w.aci.Name, Clause: "7.6.1.1"})
+		Cover: w.acrossCover(p, a.bar), Depth: sec.D, Hook: rebar.HookTail(a.bar), Rulebook: w.aci.Name, Clause: "7.6.1.1"})
 }
 
 // leastFootingDepth is the least effective depth of a footing's bottom bars,
@@ -75,9 +75,18 @@ func (p cantilever) shearFrom(sec concrete.Section) units.Length {
 	return sec.D
 }
 
+// acrossCover is the cover of bars across the footing: the toe's are cast on the
+// ground, the heel's lie under the fill as a wall's on the soil side.
+func (w *wall) acrossCover(p cantilever, bar rebar.Bar) units.Length {
+	if p.role == ToeBar {
+		return footingCover
+	}
+	return w.leastCover(FaceA, bar)
+}
+
 func (w *wall) acrossSection(p cantilever, bar rebar.Bar) concrete.Section {
 	return concrete.Section{Fc: w.Material.Fc, Fy: w.Material.Fy, H: w.Footing.Thickness,
-		D: w.Footing.Thickness - p.cover(bar) - bar.Diameter/2, Lambda: 1}
+		D: w.Footing.Thickness - w.acrossCover(p, bar) - bar.Diameter/2, Lambda: 1}
 }
 
 // carries reports whether the projection, as plain concrete or with the bars

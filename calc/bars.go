@@ -170,8 +170,9 @@ func (w *wall) tensionCover(b barSet) units.Length {
 // choose finds the size and spacing for a layer on one face: least steel
 // first, then fewer bars. room is the straight-down embedment that a hook has
 // in the footing; 0 asks nothing of it. Bars whose hook has no room, or that want
-// more cover than was given, are taken only where no others do. When nothing carries the need it
-// returns the strongest layer and false, so that the checks show by how much.
+// more cover than was given, are taken only where no others do. When nothing
+// carries the need it returns the strongest layer and false, so that the checks
+// show by how much.
 func (w *wall) choose(face Face, m units.MomentPerLength, v func(d units.Length) units.ForcePerLength, rule barRule, room units.Length) (barSet, bool) {
 	best, ok := barSet{}, false
 	var least units.AreaPerLength

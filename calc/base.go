@@ -3,7 +3,6 @@ package calc
 import (
 	"standingbeam/calc/footing"
 	"standingbeam/calc/plain"
-	"standingbeam/calc/rebar"
 	"standingbeam/calc/stability"
 	"standingbeam/calc/units"
 	"standingbeam/calc/working"
@@ -22,18 +21,6 @@ type cantilever struct {
 	atStem bool // reinforced shear at the stem's face, else d from it
 
 	shearSteps func(from units.Length) *working.Chain // starts the working of the shear
-}
-
-// cover is that of the bars across: the toe's lie on the ground, the heel's
-// under it (ACI 318-19 Table 20.5.1.3.1).
-func (p *cantilever) cover(b rebar.Bar) units.Length {
-	switch {
-	case p.role == ToeBar:
-		return footingCover
-	case b.Number <= 5:
-		return 1.5 * units.Inch
-	}
-	return 2 * units.Inch
 }
 
 // shear is the factored shear at a distance from the stem's face.
@@ -140,8 +127,9 @@ type factoredBody struct {
 }
 
 // factored are the free bodies of 1.4 D, of 0.9 D + 1.6 H and of 1.2 D + 1.6 L +
-// 1.6 H, the latter with and without the surcharge on the heel (ASCE 7-16 2.3.1). Soil
-// weight is D, groundwater counts with H, soil that opposes at its own factor.
+// 1.6 H, the latter with and without the surcharge on the heel (ASCE 7-16
+// 2.3.1). Soil weight is D, groundwater counts with H, soil that opposes at its
+// own factor.
 func (w *wall) factored(g ground) []factoredBody {
 	out := take(&w.room.cases, 8, 8)
 	add := func(g ground, b stability.Body, dead float64) {

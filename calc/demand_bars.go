@@ -87,7 +87,7 @@ func (w *wall) recordAcross(c *working.Chain, p cantilever, a across, sec concre
 		w.recordSteel(c, "As", a.bar, a.spacing)
 	}
 	c.Add("d", "tf − cc − db/2", units.Of(sec.D, units.Size), "geometry", term("tf", w.Footing.Thickness, units.Size),
-		term("cc", p.cover(a.bar), units.Size), term("db", a.bar.Diameter, units.Size))
+		term("cc", w.acrossCover(p, a.bar), units.Size), term("db", a.bar.Diameter, units.Size))
 }
 
 // recordPlainFooting writes the thickness of plain concrete cast against soil.

@@ -105,7 +105,7 @@ func (w *wall) footSliding(foot, dead units.ForcePerLength) (drive, resist units
 	passive := term("Pp", b.Passive, units.LineForce)
 	if most := units.ForcePerLength(float64(b.MostFriction) * f.Width.Inches()); most > 0 {
 		t := term("Fμ", min(rub, most), units.LineForce)
-		ch.Add("Fμ", "min(μ N; ca B)", t.Value, "IBC 2021 1806.3.2", number("μ", f.Friction), term("N", n, units.LineForce),
+		ch.Add("Fμ", "min(μ N; ca B)", t.Value, "IBC 2021 1806.2", number("μ", f.Friction), term("N", n, units.LineForce),
 			term("ca", b.MostFriction, units.Pressure), term("B", f.Width, units.Level))
 		resist = min(rub, most) + b.Passive
 		ch.Add("Fr", "Fμ + Pp", units.Of(resist, units.LineForce), "", t, passive)

@@ -104,14 +104,14 @@ func (w *wall) fillingNeeds(s *StageResult, supports []statics.Support, ms []mom
 // toward B, with tension on A; of one toward A where 1.4 D is the greatest, for
 // the span has the moment of 1.2 D + 1.6 L.
 func (w *wall) brackets(ms *[]momentNeed) {
-	face := FaceA
-	switch e := w.Axial.Eccentricity; {
-	case e < 0 && w.lf.DeadOnly*float64(w.Axial.Dead) > w.lf.Dead*float64(w.Axial.Dead)+w.lf.Live*float64(w.Axial.Live):
+	m, face := w.bracketMoment(), FaceA
+	if w.Axial.Eccentricity <= 0 {
+		if _, u := w.spanCouple(); m <= u {
+			return
+		}
 		face = FaceB
-	case e <= 0:
-		return
 	}
-	*ms = append(*ms, momentNeed{stage: Finished, face: face, m: w.bracketMoment(), at: w.Brace})
+	*ms = append(*ms, momentNeed{stage: Finished, face: face, m: m, at: w.Brace})
 }
 
 // bracketShear adds the shear at the brace of an axial load that stands toward

@@ -86,7 +86,7 @@ type picture struct {
 	held    bool // a floor or a slab holds the top in this stage
 	curve   curve
 	push    [2]profile // of side A and of side B
-	until   float64    // where today's fill ends, 0 = nowhere
+	until   spot       // the left end of the label of today's fill, and its line; y = 0: none
 	s       sheet
 	p       placer
 	labels  []label

@@ -7,7 +7,7 @@ import (
 	"standingbeam/calc"
 )
 
-// In a low picture the wall takes half the height, and of the handles only the
+// In a low picture the wall takes two fifths of the height at least, and of the handles only the
 // levels are left.
 func TestLowPicturesShowTheWall(t *testing.T) {
 	grid(func(name string, w calc.Input) {

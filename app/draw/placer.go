@@ -89,7 +89,8 @@ func (p *placer) one(l *label) {
 }
 
 // search looks over the whole picture for the free place that is nearest to
-// the label's point and covers least, and its cost: the bound where no place costs less.
+// the label's point and covers least, and its cost: the bound where no place
+// costs less.
 func (p *placer) search(l *label, bound float64) (best spot, least float64) {
 	least = bound
 	// What is farther than this costs more by its leader alone.
@@ -136,8 +137,8 @@ func apart(at, from, length float64) float64 {
 	return 0
 }
 
-// crossing is the cost of a leader that would run over other labels or through
-// the wall.
+// crossing is the cost of a leader that would run over other labels, the wall or
+// the footing.
 func (p *placer) crossing(l *label, b Box) (sum float64) {
 	if l.tie == 0 {
 		return 0
@@ -149,18 +150,23 @@ func (p *placer) crossing(l *label, b Box) (sum float64) {
 	if far <= l.tie {
 		return 0
 	}
-	for i := range len(p.solid) + len(p.done) {
-		cost, d := 25.0, (*Box)(nil)
-		if i >= len(p.solid) {
-			d = &p.done[i-len(p.solid)].box
-		} else if cost, d = 12, &p.solid[i]; l.x > d.X && l.x < d.X+d.W {
-			continue // it speaks of what is in there
-		}
+	runs := func(d *Box) bool {
 		for t := 6.0; t < far-4; t += 6 {
 			if x, y := lx+dx*t/far, ly+dy*t/far; x > d.X-2 && x < d.X+d.W+2 && y > d.Y && y < d.Y+d.H {
-				sum += cost
-				break
+				return true
 			}
+		}
+		return false
+	}
+	for i := range p.solid {
+		// Over one that it speaks of, a leader may run.
+		if d := &p.solid[i]; (l.x <= d.X || l.x >= d.X+d.W) && runs(d) {
+			sum += 12
+		}
+	}
+	for i := range p.done {
+		if runs(&p.done[i].box) {
+			sum += 25
 		}
 	}
 	return sum

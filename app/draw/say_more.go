@@ -120,9 +120,9 @@ func (p *picture) sayUpright(id string, x, y0, y1 float64, text string, strong b
 	w := l.w
 	if span := y0 - top; span > w {
 		mid := (top + y0) / 2
-		if t := p.until; t > 0 && math.Abs(t-mid) < w/2+typeSize {
+		if t := p.until; t.y > 0 && x > t.x && x < p.faceA() && math.Abs(t.y-mid) < w/2+typeSize {
 			// It leaves the room at the line of today's fill to that line's label.
-			if mid = top + w/2 + 2; t < mid {
+			if mid = top + w/2 + 2; t.y < mid {
 				mid = y0 - w/2 - 2
 			}
 		}

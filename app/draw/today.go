@@ -14,7 +14,6 @@ func (p *picture) today() {
 		return
 	}
 	y := p.level(t.Level)
-	p.until = y
 	left := column + target + grip
 	if p.in.Water.Standing {
 		left += target
@@ -23,6 +22,8 @@ func (p *picture) today() {
 	p.p.inked.line(left, y, p.faceA(), y, 3)
 	l := label{class: "ink", lines: []line{plainLine(p.sp.Sentence("picture.today", p.sp.Capacity(units.Of(t.Level, units.Level))))}, rank: rankBars, wander: true, tie: 14, most: 36}
 	l.x, l.y = left+6, y
+	l.measure()
+	p.until = spot{x: p.faceA() - 6 - l.w, y: y}
 	for _, dy := range []float64{-4, 4} {
 		v := int8(1)
 		if dy < 0 {

@@ -73,7 +73,7 @@ func (w *Workings) sliding(weight []working.Step, list items, b *Body, r *Result
 	if r.Normal > 0 {
 		if b.MostFriction > 0 {
 			rub := working.T("Fμ", b.friction(r), units.LineForce)
-			c.Add("Fμ", "min(μ N; ca Lc)", rub.Value, "IBC 2021 1806.3.2", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce),
+			c.Add("Fμ", "min(μ N; ca Lc)", rub.Value, "IBC 2021 1806.2", working.Number("μ", b.Friction), working.T("N", r.Normal, units.LineForce),
 				working.T("ca", b.MostFriction, units.Pressure), working.T("Lc", r.Contact, units.Level))
 			f.product("+", rub)
 		} else {
